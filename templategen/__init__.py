@@ -1,0 +1,50 @@
+"""Full-scale templates for altering curtain panels: spec, plan, drawing, pieces, sheets, file.
+
+    spec = read_spec(text)
+    plan = make_plan(spec)
+    kit = make_kit(plan)
+    kit, files = kit_files(plan)
+    write_files(files, folder)
+
+Each step is loaded when it is first used, so planning needs no PDF library.
+"""
+
+from importlib import import_module
+from typing import TYPE_CHECKING
+
+__version__ = "0.1.0"
+
+if TYPE_CHECKING:
+    from .lengths import read_length
+    from .making import Options, kit_files, make_kit, write_files
+    from .planning import make_plan
+    from .spec import read_spec
+    from .templates import draw_templates
+
+_HOMES = {
+    "read_length": "lengths",
+    "read_spec": "spec",
+    "make_plan": "planning",
+    "draw_templates": "templates",
+    "make_kit": "making",
+    "kit_files": "making",
+    "write_files": "making",
+    "Options": "making",
+}
+
+__all__ = [
+    "Options",
+    "draw_templates",
+    "kit_files",
+    "make_kit",
+    "make_plan",
+    "read_length",
+    "read_spec",
+    "write_files",
+]
+
+
+def __getattr__(name: str) -> object:
+    if name in _HOMES:
+        return getattr(import_module(f".{_HOMES[name]}", __name__), name)
+    raise AttributeError(f"module {__name__!r} has no attribute {name!r}")

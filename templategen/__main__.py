@@ -1,0 +1,5 @@
+"""``python -m templategen``."""
+
+from .cli import main
+
+main()

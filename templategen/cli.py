@@ -1,0 +1,167 @@
+"""The command line: arguments in, the public steps, words out."""
+
+from __future__ import annotations
+
+import json
+import sys
+from collections.abc import Callable
+from dataclasses import replace
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+import click
+
+from . import __version__
+from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
+from .lengths.showing import Units
+
+if TYPE_CHECKING:
+    from .making import Options
+
+WRONG, FAILED = 2, 1
+
+
+@click.group(context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 96})
+@click.version_option(__version__, prog_name="templategen")
+def commands() -> None:
+    """Work out and print what it takes to alter curtain panels: cut line, hem, loops, full-scale templates."""
+
+
+@commands.command()
+@click.argument("spec", type=click.Path(path_type=Path))
+@click.option("--json", "as_json", is_flag=True, help="Print plan.json and nothing else.")
+def plan(spec: Path, as_json: bool) -> None:
+    """Work the job in SPEC out and show every number with how it came about."""
+    from .planning import make_plan, plan_record, tell_plan
+    from .spec import read_spec
+
+    text, _ = _source(spec)
+    made = make_plan(read_spec(text, name=spec.name))
+    click.echo(json.dumps(plan_record(made), ensure_ascii=False, indent=1) if as_json else tell_plan(made).rstrip())
+
+
+@commands.command()
+@click.argument("spec", type=click.Path(path_type=Path))
+@click.option("--out", required=True, type=click.Path(path_type=Path), help="Folder to write the kit into.")
+@click.option("--paper", metavar="NAME", help="letter, a4, legal, tabloid, a3 ...: instead of the spec's paper.")
+@click.option("--only", metavar="TEMPLATE", multiple=True, help="Only this template; may be given several times.")
+@click.option("--despite-stops", is_flag=True, help="Make the kit even where the plan says stop.")
+def make(spec: Path, out: Path, paper: str | None, only: tuple[str, ...], despite_stops: bool) -> None:
+    """Make the kit for SPEC: templates and work order as PDF and SVG.
+
+    SPEC is a spec, or the kit.pdf of an earlier kit, which is made again from what it carries.
+    """
+    from .making import kit_files, write_files
+    from .planning import make_plan
+    from .spec import read_spec
+
+    text, options = _source(spec)
+    options = replace(
+        options,
+        paper=paper or options.paper,
+        only=only or options.only,
+        despite_stops=despite_stops or options.despite_stops,
+    )
+    made = make_plan(read_spec(text, name=spec.name))
+    kit, files = kit_files(made, options)
+    write_files(files, out)
+    for notice in made.notices:
+        if notice.level != "note":
+            click.echo(f"{notice.level}: {notice.text}")
+    sheets = len(kit.sheets)
+    click.echo(f"Wrote {', '.join(files)} to {out}.")
+    click.echo(
+        f"Print {sheets} {'sheet' if sheets == 1 else 'sheets'} of {kit.paper.name} paper from {out / 'kit.pdf'}: "
+        "actual size, 100 %, one-sided. Then measure both bars on every sheet."
+    )
+
+
+@commands.command()
+@click.argument("file", required=False, type=click.Path(path_type=Path))
+@click.option("--units", type=click.Choice(["inch", "metric"]), default="inch", help="How numbers are shown.")
+@click.option("--force", is_flag=True, help="Replace FILE where it exists.")
+def new(file: Path | None, units: Units, force: bool) -> None:
+    """Write a commented starting spec to FILE; without FILE, ask for the measurements one by one."""
+    from .making import write_files
+    from .spec.interview import interview
+    from .spec.starting import starting_spec
+
+    if file is not None:
+        _refuse_existing(file, force)
+        write_files({file.name: starting_spec(units).encode()}, file.parent)
+        click.echo(f"Wrote {file}: put your measurements in, then: templategen plan {file}")
+        return
+    text = interview(_asking, lambda line: click.echo(line, err=True))
+    click.echo("", err=True)
+    target = Path(_asking("Write the spec to which file", "spec.toml"))
+    _refuse_existing(target, force)
+    write_files({target.name: text.encode()}, target.parent)
+    click.echo(f"Wrote {target}; see the numbers with: templategen plan {target}")
+
+
+@commands.command()
+@click.argument("shell", type=click.Choice(["bash", "zsh", "fish"]))
+def completion(shell: str) -> None:
+    """Print what makes SHELL complete templategen's commands: for bash, eval "$(templategen completion bash)"."""
+    from click.shell_completion import get_completion_class
+
+    completer = get_completion_class(shell)
+    assert completer is not None
+    click.echo(completer(commands, {}, "templategen", "_TEMPLATEGEN_COMPLETE").source())
+
+
+def _asking(prompt: str, default: str) -> str:
+    answer: str = click.prompt(prompt, default=default, show_default=bool(default), err=True)
+    return answer
+
+
+def _refuse_existing(file: Path, force: bool) -> None:
+    if file.exists() and not force:
+        raise Refusal(Fault("FILE", str(file), "it exists; name another file, or say --force to replace it"))
+
+
+def _source(path: Path) -> tuple[str, Options]:
+    """The spec's text and the options that go with it, from a spec or from a kit that carries one."""
+    from .making import Options
+    from .remaking import carried_by
+    from .spec.files import read_text
+
+    if path.suffix.lower() == ".pdf" and path.is_file():
+        return carried_by(path)
+    return read_text(path), Options()
+
+
+def main() -> None:
+    """The command; every fault ends in a message and an exit status, none in a traceback."""
+    sys.exit(_guarded(lambda: commands.main(prog_name="templategen", standalone_mode=False)))
+
+
+def _guarded(run: Callable[[], object]) -> int:
+    """Runs ``run``; 0 done, 2 what was asked is wrong, 1 the world outside failed."""
+    try:
+        status = run()
+    except Refusal as refusal:
+        for fault in refusal.faults:
+            click.echo(fault, err=True)
+        return WRONG
+    except StoppedPlan as stopped:
+        for text in stopped.texts:
+            click.echo(f"stop: {text}", err=True)
+        click.echo("Nothing was written. Put it right, or say --despite-stops.", err=True)
+        return WRONG
+    except MissingGlyph as missing:
+        click.echo(missing, err=True)
+        return WRONG
+    except click.UsageError as error:
+        error.show()
+        return WRONG
+    except (click.Abort, KeyboardInterrupt):
+        click.echo("Stopped; nothing was written.", err=True)
+        return FAILED
+    except BrokenPipeError:
+        sys.stderr.close()
+        return FAILED
+    except OSError as error:
+        click.echo(f"{error.filename or 'the system'}: {error.strerror or error}", err=True)
+        return FAILED
+    return status if isinstance(status, int) else 0

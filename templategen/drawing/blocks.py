@@ -1,0 +1,62 @@
+"""A page of words as data: headings, paragraphs, numbers, steps with boxes to tick.
+
+The same blocks are set on paper and written as plain text.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import TypeAlias
+
+
+@dataclass(frozen=True, slots=True)
+class Heading:
+    text: str
+    first: bool = False
+    """Whether it is the title of the whole."""
+
+
+@dataclass(frozen=True, slots=True)
+class Paragraph:
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Remark:
+    """A notice or a caution: a word that says what it is, and the sentence."""
+
+    word: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class NumberRow:
+    label: str
+    value: str
+    working: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Numbers:
+    """Numbers with what they are and how they came about."""
+
+    rows: tuple[NumberRow, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """One step of the work, with a box to tick for each of ``boxes`` panels."""
+
+    number: int
+    text: str
+    boxes: int = 1
+
+
+@dataclass(frozen=True, slots=True)
+class Blanks:
+    """Lines to write a measurement on: what is to be measured, and what it should come to."""
+
+    rows: tuple[NumberRow, ...]
+
+
+Block: TypeAlias = Heading | Paragraph | Remark | Numbers | Step | Blanks

@@ -1,0 +1,81 @@
+"""A drawing: one template at full scale, with what a layout needs to know of it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from fractions import Fraction
+from typing import NamedTuple
+
+from .items import Item, Number
+
+
+class Mark(NamedTuple):
+    """A place that counts: a line from the datum edge inward stands there."""
+
+    label: str
+    at: Fraction
+
+
+class Lane(NamedTuple):
+    """A band along the whole drawing that its content leaves free.
+
+    A layout writes there what a piece is called, what lies beside it, and the
+    check lengths over its joins.
+    """
+
+    low: Number
+    high: Number
+
+
+@dataclass(frozen=True, slots=True)
+class Drawing:
+    """One template at full scale, in millimetres.
+
+    x runs along the datum edge from the template's zero; the datum edge is y = 0.
+    """
+
+    name: str
+    """"spacing strip"; a second one of its kind is numbered, "cut gauge 2"."""
+    caption: str
+    """One sentence: what to do with it."""
+    up: str
+    """What the datum edge or the top is laid against: "top edge of the casing"."""
+    start: Fraction
+    end: Fraction
+    low: Number
+    high: Number
+    inward: int
+    """1 where the template lies on the side of rising y, -1 on the other."""
+    lane: Lane
+    registration: tuple[Number, Number]
+    """The heights of the two registration marks of a join: as far apart as the content allows."""
+    marks: tuple[Mark, ...]
+    items: tuple[Item, ...]
+    keep_whole: tuple[tuple[Fraction, Fraction], ...] = ()
+    """Stretches along x, besides its texts and crosswise lines, that no join may cross."""
+    ends: tuple[str, str] = ("", "")
+    """What its two ends are, where they are something."""
+    on_card: bool = False
+    """Whether it is to be glued to card before it is cut out."""
+    quarter_turns: int = 0
+    """How often it is turned a quarter anticlockwise from the drawing to be read upright."""
+
+    @property
+    def file_name(self) -> str:
+        """Its name as part of a file name: "spacing-strip"."""
+        return self.name.replace(" ", "-")
+
+    @property
+    def length(self) -> Fraction:
+        """Along the datum edge."""
+        return self.end - self.start
+
+    @property
+    def depth(self) -> Number:
+        """Across it."""
+        return self.high - self.low
+
+    @property
+    def family(self) -> str:
+        """Its name without a number."""
+        return self.name.rstrip(" 0123456789")

@@ -1,0 +1,22 @@
+"""Drawings and words to sheets: paper, splitting, joins, packing, what every sheet carries."""
+
+from .kit import WORDS, Correction, Kit, Placed, Sheet, lay_out
+from .paper import CATALOGUE, Paper, paper_of
+from .pieces import Join, Piece, split
+from .slicing import items_of
+
+__all__ = [
+    "CATALOGUE",
+    "WORDS",
+    "Correction",
+    "Join",
+    "Kit",
+    "Paper",
+    "Piece",
+    "Placed",
+    "Sheet",
+    "items_of",
+    "lay_out",
+    "paper_of",
+    "split",
+]

@@ -1,0 +1,150 @@
+"""Flowing: blocks of words onto pages, top to bottom."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from functools import singledispatch
+
+from ..drawing import Item, Line, LineType, Number, Text, rectangle, width_of, wrap
+from ..drawing.blocks import Blanks, Block, Heading, NumberRow, Numbers, Paragraph, Remark, Step
+from .paper import Area
+
+BODY, SMALL, TITLE, HEAD = 11.0, 9.0, 20.0, 13.0
+_LEADING = 0.46
+"""Line pitch in mm for each point of type: 1.3 times the size."""
+_BOX = 4.0
+_BOXES_IN_A_ROW = 12
+_MOST_BOXES = 36
+_LABEL_COLUMN = 0.27
+_VALUE_COLUMN = 0.27
+
+
+@dataclass(frozen=True, slots=True)
+class _Strip:
+    """An unbreakable strip of a page: its height, and its items from its top left corner."""
+
+    height: float
+    items: tuple[Item, ...]
+    keep_with_next: bool = False
+
+
+def flow(blocks: Sequence[Block], area: Area) -> list[list[Item]]:
+    """The items of each page, in page coordinates."""
+    width = float(area.width)
+    strips = [strip for block in blocks for strip in _strips(block, width)]
+    pages: list[list[Item]] = [[]]
+    y = float(area.top)
+    for i, strip in enumerate(strips):
+        needed = strip.height
+        follow = i
+        while strips[follow].keep_with_next and follow + 1 < len(strips):
+            follow += 1
+            needed += strips[follow].height
+        if y - needed < float(area.bottom) and pages[-1]:
+            pages.append([])
+            y = float(area.top)
+        pages[-1] += [_moved(item, float(area.left), y) for item in strip.items]
+        y -= strip.height
+    return pages
+
+
+def _moved(item: Item, dx: Number, dy: Number) -> Item:
+    if isinstance(item, Line):
+        return Line(item.kind, item.x1 + dx, item.y1 + dy, item.x2 + dx, item.y2 + dy)
+    assert isinstance(item, Text)
+    return Text(item.x + dx, item.y + dy, item.text, item.size, item.anchor, item.bold, item.turn)
+
+
+@singledispatch
+def _strips(block: Block, width: float) -> Iterator[_Strip]:
+    raise TypeError(f"no way to set a {type(block).__name__}")
+
+
+def _lines(text: str, size: float, left: float, width: float, bold: bool = False) -> tuple[float, list[Item]]:
+    """Wrapped text from a strip's top; returns its height."""
+    leading = size * _LEADING
+    rows = wrap(text, size, width - left, bold)
+    return leading * len(rows), [
+        Text(left, -(i + 1) * leading + leading * 0.25, row, size, bold=bold) for i, row in enumerate(rows)
+    ]
+
+
+@_strips.register
+def _(block: Heading, width: float) -> Iterator[_Strip]:
+    size = TITLE if block.first else HEAD
+    height, items = _lines(block.text, size, 0, width, bold=True)
+    above = 0.0 if block.first else 3.5
+    rule = [] if block.first else [Line(LineType.THIN, 0, -height - 0.6, width, -height - 0.6)]
+    yield _Strip(above, (), True)
+    yield _Strip(height + 2.0, (*items, *rule), True)
+
+
+@_strips.register
+def _(block: Paragraph, width: float) -> Iterator[_Strip]:
+    height, items = _lines(block.text, BODY, 0, width)
+    yield _Strip(height + 1.2, tuple(items))
+
+
+@_strips.register
+def _(block: Remark, width: float) -> Iterator[_Strip]:
+    indent = max(width_of(word, BODY, True) for word in (block.word, "Warning")) + 3
+    height, items = _lines(block.text, BODY, indent, width)
+    word = Text(0, -BODY * _LEADING * 0.75, block.word, BODY, bold=True)
+    yield _Strip(height + 1.2, (word, *items))
+
+
+@_strips.register
+def _(block: Numbers, width: float) -> Iterator[_Strip]:
+    for row in block.rows:
+        yield _number_row(row, width)
+
+
+def _number_row(row: NumberRow, width: float) -> _Strip:
+    """Label, value and working in three columns, each wrapped in its own."""
+    value_at = width * _LABEL_COLUMN
+    working_at = width * (_LABEL_COLUMN + _VALUE_COLUMN)
+    columns = [
+        _lines(row.label, BODY, 0, value_at - 2),
+        _lines(row.value, BODY, value_at, working_at - 2, bold=True),
+        _lines(row.working, SMALL, working_at, width) if row.working else (0.0, []),
+    ]
+    height = max(height for height, _ in columns)
+    return _Strip(height + 0.9, tuple(item for _, items in columns for item in items))
+
+
+@_strips.register
+def _(block: Blanks, width: float) -> Iterator[_Strip]:
+    value_at, blank_at = width * 0.5, width * 0.72
+    for row in block.rows:
+        label = _lines(row.label, BODY, 0, value_at - 2)
+        value = _lines(row.value, BODY, value_at, blank_at - 2, bold=True)
+        height = max(label[0], value[0], 7.0)
+        rule = Line(LineType.THIN, blank_at, -height + 1.2, width, -height + 1.2)
+        yield _Strip(height + 1.0, (*label[1], *value[1], rule))
+
+
+@_strips.register
+def _(block: Step, width: float) -> Iterator[_Strip]:
+    """The step's number and words, and under them a box for each panel."""
+    indent = 8.0
+    height, items = _lines(block.text, BODY, indent, width)
+    number = Text(0, -BODY * _LEADING * 0.75, f"{block.number}", BODY, bold=True)
+    boxes = list(_boxes(block.boxes, indent, -height - 0.8)) if block.boxes else []
+    rows = -(-min(block.boxes, _MOST_BOXES) // _BOXES_IN_A_ROW)
+    yield _Strip(height + rows * (_BOX + 2) + 1.6, (number, *items, *boxes))
+
+
+def _boxes(count: int, left: float, top: float) -> Iterator[Item]:
+    """A numbered box for each panel; beyond what a page can hold, one box and a blank for a tally."""
+    if count > _MOST_BOXES:
+        yield Text(left, top - _BOX + 0.8, f"panels done, of {count}:", SMALL)
+        start = left + width_of(f"panels done, of {count}:", SMALL) + 2
+        yield Line(LineType.THIN, start, top - _BOX, start + 40, top - _BOX)
+        return
+    for i in range(count):
+        row, column = divmod(i, _BOXES_IN_A_ROW)
+        x, y = left + column * 13.5, top - row * (_BOX + 2)
+        yield from rectangle(LineType.MARK, x, y - _BOX, x + _BOX, y)
+        if count > 1:
+            yield Text(x + _BOX + 1.2, y - _BOX + 0.8, str(i + 1), SMALL)

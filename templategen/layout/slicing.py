@@ -1,0 +1,57 @@
+"""The items of each piece: its stretch of the drawing, its joins, its name."""
+
+from __future__ import annotations
+
+from bisect import bisect_left, bisect_right
+from collections.abc import Sequence
+
+from ..drawing import Bounds, Item, Line
+from .joins import furniture
+from .naming import name_items
+from .pieces import Piece
+
+
+def items_of(pieces: Sequence[Piece]) -> list[list[Item]]:
+    """Everything to be drawn for each of a drawing's ``pieces``, in the drawing's own coordinates.
+
+    A line that runs along is cut to the piece; all else is whole or absent.
+    """
+    drawing = pieces[0].drawing
+    if len(pieces) == 1:
+        return [[*drawing.items, *name_items(pieces[0])]]
+    along: list[Line] = []
+    whole: list[tuple[Bounds, Item]] = []
+    for item in drawing.items:
+        if isinstance(item, Line) and item.runs_along:
+            along.append(item)
+        else:
+            whole.append((item.bounds, item))
+    whole.sort(key=lambda pair: pair[0].left)
+    along.sort(key=lambda line: min(line.x1, line.x2))
+    lefts = [bounds.left for bounds, _ in whole]
+    starts = [min(line.x1, line.x2) for line in along]
+    long_ones = [line for line in along if abs(line.x2 - line.x1) > _SHORT]
+    sliced: list[list[Item]] = []
+    for piece in pieces:
+        near = whole[bisect_left(lefts, piece.start) : bisect_right(lefts, piece.end)]
+        short = along[bisect_left(starts, piece.start - _SHORT) : bisect_right(starts, piece.end)]
+        lines = [*long_ones, *(line for line in short if abs(line.x2 - line.x1) <= _SHORT)]
+        sliced.append(
+            [
+                *(kept for line in lines if (kept := _cut_to(piece, line))),
+                *(item for bounds, item in near if bounds.right <= piece.end),
+                *furniture(piece),
+                *name_items(piece),
+            ]
+        )
+    return sliced
+
+
+_SHORT = 200
+"""Lines along that are no longer than this, in mm, are looked up by where they start."""
+
+
+def _cut_to(piece: Piece, line: Line) -> Line | None:
+    left = max(min(line.x1, line.x2), piece.start)
+    right = min(max(line.x1, line.x2), piece.end)
+    return Line(line.kind, left, line.y1, right, line.y2) if left < right else None

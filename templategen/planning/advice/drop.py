@@ -1,0 +1,169 @@
+"""Whether the floor was marked rightly, and whether the panel will hang where it is wanted."""
+
+from __future__ import annotations
+
+from ...lengths import NOTHING, Length
+from ...spec import Spec
+from ..choices import CLEARANCE_RANGE, FLOOR_SLOPE_LIMIT, MADE_WITHIN, MOST_MARKS_WEIGHED, STANDS_OUT
+from ..drop import computed_floor, hang_when_done, hang_when_marked
+from ..floor_marks import outlier
+from ..headings import HEADINGS
+from ..plan import DropPlan, Notice
+from ..wording import at_least, at_most, near
+
+
+def hang_notices(spec: Spec, drop: DropPlan) -> list[Notice]:
+    """What the change of heading does to the hem, and whether the old casing can have been hung at all."""
+    tape, old, new = spec.tape, hang_when_marked(spec), hang_when_done(spec)
+    if spec.drop.hung_by != "casing":
+        return []
+    found = []
+    if not old.passes:
+        text = (
+            f"The panel cannot have hung by its casing: a rod {near(tape, spec.rod.diameter)} thick needs "
+            f"a casing at least {at_least(tape, old.least_tube)} deep, and this one is "
+            f"{near(tape, old.tube_depth)}. Measure the rod and the casing again."
+        )
+        found.append(Notice("casing_too_tight", "stop", text))
+    if drop.hang_shift != NOTHING:
+        way = "higher" if drop.hang_shift > NOTHING else "lower"
+        text = (
+            f"The panel was marked while it hung by its casing; on its new heading it hangs "
+            f"{near(tape, abs(drop.hang_shift))} {way}, and the plan allows for it. Hung "
+            f"{HEADINGS[old.heading].explain(tape, old)}; hung {HEADINGS[new.heading].explain(tape, new)}."
+        )
+        found.append(Notice("hang_shift", "note", text))
+    return found
+
+
+def drop_notices(spec: Spec, drop: DropPlan) -> list[Notice]:
+    """The floor marks against each other and against the rod's height; the clearance; the finish line."""
+    return [
+        *_finish_notices(spec, drop),
+        *_check_notices(spec),
+        *_floor_notices(spec),
+        *_clearance_notices(spec),
+    ]
+
+
+def _finish_notices(spec: Spec, drop: DropPlan) -> list[Notice]:
+    """Whether the finished edge and its hem stay below the heading."""
+    if spec.panel.length is None:
+        return []
+    tape = spec.tape
+    heading = spec.panel.length - spec.panel.header - spec.panel.casing
+    highest = max(mark.finish for mark in drop.marks)
+    if heading <= NOTHING:
+        text = (
+            f"The panel, {near(tape, spec.panel.length)} long, is all heading: its header and casing are "
+            f"{near(tape, spec.panel.header + spec.panel.casing)} deep. Measure the panel's length again, "
+            "from the top edge to the bottom edge."
+        )
+        return [Notice("all_heading", "stop", text)]
+    if highest >= heading:
+        text = (
+            f"The finish line, {near(tape, highest)} up from the old bottom edge, comes into the heading, "
+            f"which begins {near(tape, heading)} up. Floor marks are measured from the bottom edge up to "
+            "the floor: measure again."
+        )
+        return [Notice("finish_in_heading", "stop", text)]
+    room = heading - highest
+    if spec.hem.depth >= room:
+        text = (
+            f"The hem, {near(tape, spec.hem.depth)} deep, would reach up into the heading: there is "
+            f"{at_most(tape, room)} of cloth between the finish line and the heading."
+        )
+        return [Notice("hem_in_heading", "stop", text)]
+    return []
+
+
+def _check_notices(spec: Spec) -> list[Notice]:
+    """The floor as marked held against the floor as worked out from the rod."""
+    marks, tape = spec.drop.floor_marks, spec.tape
+    if not marks:
+        text = (
+            "The floor line is worked out from the rod's height and the panel's length, and nothing "
+            "checks it. Before cutting, hang one panel and mark the floor on it."
+        )
+        return [Notice("floor_by_rod", "note", text)]
+    if spec.drop.rod_to_floor is None:
+        return []
+    worked_out = computed_floor(spec)
+    if worked_out is None:
+        text = (
+            "The floor marks and the rod's height cannot be held against each other without the panel's "
+            "length: measure it flat, from the top edge to the bottom edge."
+        )
+        return [Notice("floor_unchecked", "note", text)]
+    mean = _mean(marks)
+    apart = abs(mean - worked_out)
+    if apart <= MADE_WITHIN:
+        return []
+    marked = "on average at" if len(marks) > 1 else "at"
+    text = (
+        f"The floor is marked {marked} {near(tape, mean)}, but by the rod's height it comes at "
+        f"{near(tape, worked_out)}, which is {near(tape, apart)} away; panels are made within "
+        f"{near(tape, MADE_WITHIN)} (UFGS-12491N). The plan goes by the marks. Before cutting, measure "
+        f"again the panel's length ({near(tape, spec.panel.length or NOTHING)}), the rod's height "
+        f"({near(tape, spec.drop.rod_to_floor)}) and the floor marks, with a steel or wooden rule."
+    )
+    return [Notice("floor_disagrees", "warning", text)]
+
+
+def _mean(heights: tuple[Length, ...]) -> Length:
+    total = NOTHING
+    for height in heights:
+        total = total + height
+    return total / len(heights)
+
+
+def _floor_notices(spec: Spec) -> list[Notice]:
+    """Floor marks that differ among themselves."""
+    marks, tape = spec.drop.floor_marks, spec.tape
+    if len(set(marks)) < 2:
+        return []
+    odd = outlier(marks) if len(marks) <= MOST_MARKS_WEIGHED else None
+    if odd is not None and abs(odd.beyond) > MADE_WITHIN and STANDS_OUT * odd.others <= abs(odd.beyond):
+        side = "above" if odd.beyond > NOTHING else "below"
+        text = (
+            f"Floor mark {odd.number} of {len(marks)}, {near(tape, marks[odd.number - 1])}, stands "
+            f"{near(tape, abs(odd.beyond))} {side} the line through the others: read it again before "
+            f"cutting. If it is wrong, {near(tape, marks[odd.number - 1] - odd.beyond)} would be in line."
+        )
+        return [Notice("floor_mark_jumps", "warning", text)]
+    low, high = min(marks), max(marks)
+    limit = max(MADE_WITHIN, spec.panel.width * FLOOR_SLOPE_LIMIT)
+    run = (
+        f"from {near(tape, low)} to {near(tape, high)}, {near(tape, high - low)} across a width of "
+        f"{near(tape, spec.panel.width)}"
+    )
+    if high - low > limit:
+        text = (
+            f"The floor marks run {run}; beyond {at_most(tape, limit)} the rod is more likely to be out of "
+            "level than the floor. Try the rod with a level and read the marks again; if they stand, the "
+            "cut line follows them."
+        )
+        return [Notice("floor_slopes", "warning", text)]
+    others = " Mark the other panels where they are to hang: the floor may differ there."
+    text = f"The floor is not level: the marks run {run}. The cut line follows them."
+    text += others if spec.panel.count > 1 else ""
+    return [Notice("floor_uneven", "note", text)]
+
+
+def _clearance_notices(spec: Spec) -> list[Notice]:
+    tape, clearance = spec.tape, spec.drop.clearance
+    least, most = CLEARANCE_RANGE
+    usual = f"{near(tape, least)} to {near(tape, most)}"
+    if clearance < NOTHING:
+        text = (
+            f"The panel breaks {near(tape, -clearance)} on the floor, where it gathers dust and can trip: "
+            "not where people walk, on stairs or near a way out. Clear of the floor, the sources give "
+            f"{usual}."
+        )
+        return [Notice("breaks_on_floor", "note", text)]
+    if not least <= clearance <= most:
+        clears = f"clears the floor by {near(tape, clearance)}"
+        how = "just touches the floor" if clearance == NOTHING else clears
+        text = f"The panel {how}; the sources give {usual}. The choice is yours."
+        return [Notice("clearance_unusual", "note", text)]
+    return []

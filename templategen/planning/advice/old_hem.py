@@ -1,0 +1,80 @@
+"""What the old hem means for the new one: in the way, to be let down, or not enough."""
+
+from __future__ import annotations
+
+from ...lengths import NOTHING, Length
+from ...spec import Spec
+from ..choices import FACING_SEAM, LEAST_HEM
+from ..drop import least_cut
+from ..plan import DropPlan, Notice
+from ..wording import at_least, at_most, near
+
+
+def old_hem_notices(spec: Spec, drop: DropPlan) -> list[Notice]:
+    """How far the lowest cut line comes down on the old hem, and what to do about it."""
+    cut, panel = least_cut(drop), spec.panel
+    spare = cut + panel.hem + panel.turn_under
+    if spare < NOTHING:
+        return [Notice("panel_too_short", "stop", _too_short(spec, drop, -spare))]
+    if cut < NOTHING:
+        return [Notice("let_down_old_hem", "warning", _let_down(spec, drop, cut))]
+    if cut < panel.hem:
+        return [Notice("unpick_old_hem", "note", _unpick(spec, drop, cut))]
+    return []
+
+
+def _lowest_finish(drop: DropPlan) -> Length:
+    return min(mark.finish for mark in drop.marks)
+
+
+def _too_short(spec: Spec, drop: DropPlan, short: Length) -> str:
+    tape = spec.tape
+    let_down = ", even with the old hem let down" if spec.panel.hem + spec.panel.turn_under else ""
+    start = (
+        f"The panel is {near(tape, short)} too short for a hem of {near(tape, spec.hem.depth)} with a "
+        f"turn-under of {near(tape, spec.hem.turn_under)}{let_down}."
+    )
+    depth = spec.hem.depth - short
+    if depth >= max(LEAST_HEM, spec.hem.turn_under):
+        return f"{start} A hem {at_most(tape, depth)} deep would just do."
+    both = (depth + spec.hem.turn_under) / 2
+    if both >= LEAST_HEM:
+        return f"{start} A hem and a turn-under of {at_most(tape, both)} each would just do."
+    below = _lowest_finish(drop) + spec.panel.hem + spec.panel.turn_under
+    if below >= FACING_SEAM:
+        strip = spec.hem.depth + spec.hem.turn_under + FACING_SEAM
+        return (
+            f"{start} Face it: sew on a strip of other cloth {near(tape, strip)} wide, with a seam of "
+            f"{near(tape, FACING_SEAM)} on the finish line, and turn that up for the hem."
+        )
+    return (
+        f"{start} Even a facing needs {near(tape, FACING_SEAM)} of cloth below the finish line: lengthen "
+        f"the panel, or make the clearance at least {at_least(tape, FACING_SEAM - below)} more."
+    )
+
+
+def _let_down(spec: Spec, drop: DropPlan, cut: Length) -> str:
+    tape, finish = spec.tape, _lowest_finish(drop)
+    spare = cut + spec.panel.hem + spec.panel.turn_under
+    off = f"then {near(tape, spare)} comes off" if spare else "then nothing comes off"
+    start = (
+        f"The cut line lies {near(tape, -cut)} below the old bottom edge, on cloth that "
+        "is now in the old hem. Unpick the old hem and press it flat before measuring; "
+        f"{off}."
+    )
+    if finish < NOTHING:
+        above = near(tape, -finish)
+        return f"{start} The old crease will show on the front, {above} above the new bottom edge."
+    return f"{start} The old crease goes into the new hem and will not show on the front."
+
+
+def _unpick(spec: Spec, drop: DropPlan, cut: Length) -> str:
+    tape, finish = spec.tape, _lowest_finish(drop)
+    start = (
+        f"The old hem is in the way: the cut line, {near(tape, cut)} up, runs through it, and it is "
+        f"{near(tape, spec.panel.hem)} deep. Unpick it and press it flat before cutting."
+    )
+    if spec.panel.hem > finish:
+        above = spec.panel.hem - finish
+        return f"{start} Its old stitch holes come {near(tape, above)} above the new bottom edge."
+    return f"{start} Measure the cut line from the old bottom crease."

@@ -1,0 +1,35 @@
+"""How full the panels hang on their rod."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from ..lengths import Length
+from ..spec import Spec
+from .wording import plural, say, term
+
+
+def run(spec: Spec) -> Length:
+    """What the panels have to cover: rod + overlap + both returns (UFGS-12491N, drapery section)."""
+    return spec.rod.length + spec.rod.overlap + 2 * spec.rod.returns
+
+
+def fullness(spec: Spec) -> Fraction:
+    """Finished width of all the panels over the run; nought where there is no run."""
+    covered = run(spec)
+    return spec.panel.count * spec.panel.width / covered if covered.mm > 0 else Fraction(0)
+
+
+def panels_for(spec: Spec, wanted: Fraction) -> int:
+    """Panels of this width that give the fullness wanted."""
+    return -(-(wanted * run(spec)).mm // spec.panel.width.mm)
+
+
+def fullness_working(spec: Spec) -> str:
+    """How the fullness came about."""
+    tape, rod = spec.tape, spec.rod
+    beyond = [term(tape, 1, "overlap", rod.overlap)] if rod.overlap else []
+    beyond += [term(tape, 1, "2 × return", rod.returns)] if rod.returns else []
+    covered = " ".join([f"rod {say(tape, rod.length)}", *beyond])
+    panels = f"{plural(spec.panel.count, 'panel')} × {say(tape, spec.panel.width)}"
+    return f"{panels} ÷ {f'({covered})' if beyond else covered}"

@@ -1,0 +1,84 @@
+"""How a flat tube of cloth hangs on a round rod: the teardrop.
+
+A casing, or a loop together with the cloth it is sewn to, is a flat tube of
+depth ``c`` between its top and its stitch line. On a rod of radius R it closes
+to a teardrop: round the rod, then straight down both sides to the stitch line,
+a distance s below the rod's centre, where
+
+    R (2 pi - 2 a) + 2 sqrt(s^2 - R^2) = 2 c,   cos a = R / s.
+
+The stitch line hangs R + s below the top of the rod and not c: the tube takes
+up c - (R + s) of the panel's length.
+"""
+
+from __future__ import annotations
+
+import math
+from fractions import Fraction
+
+from ..lengths import NOTHING, Length
+
+_GRAIN = 10**9
+"""Transcendental lengths enter the exact world rounded to 10^-9 mm."""
+
+
+def _enter(mm: float) -> Length:
+    """A float's one way into the exact world.
+
+    Rounded to 10^-9 mm: far coarser than the solver's error, so that the same
+    rod and tube give the same fraction on any machine and whatever unit they
+    were typed in; and from here on nothing more is rounded.
+    """
+    return Length(Fraction(round(mm * _GRAIN), _GRAIN))
+
+
+def least_tube(diameter: Length) -> Length:
+    """The shallowest flat tube that the rod passes through: half its girth, pi D / 2.
+
+    Rounded up to 10^-9 mm, so that a tube of this depth always passes.
+    """
+    return Length(Fraction(math.ceil(float(diameter.mm) * math.pi / 2 * _GRAIN), _GRAIN))
+
+
+def passes(diameter: Length, depth: Length) -> bool:
+    """Whether the rod goes through a flat tube of this depth."""
+    return depth.mm > 0 and depth >= least_tube(diameter)
+
+
+def take_up(diameter: Length, depth: Length) -> Length:
+    """How much of the panel's length a tube of ``depth`` loses by going round the rod.
+
+    Where the rod does not pass, what the thickest rod that passes would take
+    up, depth (1 - 2/pi): the limit of the law, so that a plan that has to be
+    stopped still has numbers that do not jump. Nothing where there is no tube.
+    """
+    if depth.mm <= 0 or diameter.mm <= 0:
+        return NOTHING
+    if not passes(diameter, depth):
+        return _enter(float(depth.mm) * (1 - 2 / math.pi))
+    radius = diameter.mm / 2
+    x = _tangent_ratio(max(0.0, float(depth.mm / radius) - math.pi))
+    # c - R - s with s = R sqrt(1 + x^2) and c = R (pi - atan x + x), and the two large terms joined:
+    # x - sqrt(1 + x^2) = -1 / (x + sqrt(1 + x^2)), which keeps every digit however deep the tube.
+    return _enter(float(radius) * (math.pi - 1 - math.atan(x) - 1 / (x + math.hypot(1, x))))
+
+
+def _tangent_ratio(k: float) -> float:
+    """Solve x - atan x = k for x >= 0: a straight side of the teardrop, in radii.
+
+    With x = tan a the law above reads x - atan x = c / R - pi. The left side
+    rises and is convex, and k < x <= k + pi/2: Newton from the right end, held
+    inside that bracket, cannot miss.
+    """
+    low, high = k, k + math.pi / 2
+    x = high
+    for _ in range(200):
+        excess = x - math.atan(x) - k
+        low, high = (low, x) if excess > 0 else (x, high)
+        slope = x * x / (1 + x * x)
+        step = x - excess / slope if slope else low
+        following = step if low < step < high else (low + high) / 2
+        if abs(following - x) <= 1e-15 * max(1.0, x):
+            return following
+        x = following
+    return x

@@ -1,0 +1,18 @@
+"""Headings: what holds a panel to its rod, a module each and a line each in the table.
+
+A new kind of heading is a new module with a :class:`HeadingKind` in it, and
+its line here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+
+from .back_loops import BACK_LOOPS
+from .casing import CASING
+from .face import Hang, HeadingKind, HeadingMaker
+
+HEADINGS: Mapping[str, HeadingKind] = {kind.name: kind for kind in (CASING, BACK_LOOPS)}
+"""Every kind of heading, by its name in a spec."""
+
+__all__ = ["HEADINGS", "Hang", "HeadingKind", "HeadingMaker"]

@@ -1,0 +1,73 @@
+"""What is cut off the bottom, and how many loops can be cut from it."""
+
+from __future__ import annotations
+
+from ..lengths import NOTHING, Length
+from ..spec import Spec
+from .drop import least_cut
+from .plan import DropPlan, Figure, LoopPlan, OffcutPlan
+from .wording import say, term
+
+
+def whole(length: Length, part: Length) -> int:
+    """How many whole parts go into a length; none where there is no part."""
+    return max(0, length // part) if part.mm > 0 else 0
+
+
+def plan_offcut(spec: Spec, drop: DropPlan, loops: LoopPlan) -> OffcutPlan:
+    """The offcuts of all panels: strips run across the panel's width, loops are cut off the strips.
+
+    Where the cut line slopes, what counts is the least depth across the width.
+    """
+    panel, cut = spec.panel, least_cut(drop)
+    depth = max(NOTHING, cut)
+    unpicked = max(NOTHING, cut + panel.hem + panel.turn_under)
+    clear = max(NOTHING, cut - panel.hem)
+    per_strip = whole(panel.width, loops.length)
+    needed = panel.count * loops.count
+    as_cut = panel.count * whole(depth, loops.strip)
+    let_down = panel.count * whole(unpicked, loops.strip)
+    return OffcutPlan(
+        depth=depth,
+        unpicked=unpicked,
+        clear=clear,
+        loops_per_strip=per_strip,
+        strips_needed=-(-needed // max(1, per_strip)),
+        strips_clear=panel.count * whole(clear, loops.strip),
+        strips_as_cut=as_cut,
+        strips_unpicked=let_down,
+        loops_needed=needed,
+        loops_available=as_cut * per_strip,
+        loops_available_unpicked=let_down * per_strip,
+    )
+
+
+def offcut_figures(spec: Spec, drop: DropPlan, offcut: OffcutPlan) -> tuple[Figure, ...]:
+    """The offcut three ways: as it hangs, let down, and what is clear of the old hem."""
+    tape, panel, cut = spec.tape, spec.panel, least_cut(drop)
+    line = "cut line" if drop.level else "lowest cut line"
+    start = f"{line} {say(tape, cut)}"
+    hem = term(tape, 1, "old hem", panel.hem)
+    turn = term(tape, 1, "old turn-under", panel.turn_under)
+    nothing = ", so nothing"
+    as_hung = f"all below the {start}"
+    return (
+        Figure(
+            "offcut_depth",
+            "offcut, as it hangs",
+            offcut.depth,
+            as_hung if cut > NOTHING else f"{start}{nothing} comes off",
+        ),
+        Figure(
+            "offcut_unpicked",
+            "offcut, hem let down",
+            offcut.unpicked,
+            f"{start} {hem} {turn}{nothing if offcut.unpicked == NOTHING else ''}",
+        ),
+        Figure(
+            "offcut_clear",
+            "offcut above old hem",
+            offcut.clear,
+            f"{start} {term(tape, -1, 'old hem', panel.hem)}{nothing if offcut.clear == NOTHING else ''}",
+        ),
+    )

@@ -1,0 +1,132 @@
+"""What the fields must agree on with one another; each check looks only at fields that were read."""
+
+from __future__ import annotations
+
+from collections.abc import Collection, Iterator, Mapping
+from typing import Any
+
+from ..errors import Fault
+from ..lengths.showing import STEPS
+from .typed import as_typed
+
+
+class Answers:
+    """Every field's value by path, as far as it could be read.
+
+    A field that was left out has its default. One that was typed but could not
+    be read, or is required and missing, is not in ``values``.
+    """
+
+    def __init__(
+        self, values: Mapping[str, Any], raw: Mapping[str, Any], misnamed: Collection[str] = ()
+    ) -> None:
+        self.values = values
+        self._raw = raw
+        self._misnamed = misnamed
+
+    def typed(self, path: str) -> str:
+        """What was typed there; "" where nothing was."""
+        if path not in self._raw:
+            return ""
+        value = self._raw[path]
+        return "an empty list" if value == [] else as_typed(value)
+
+    def given(self, path: str) -> bool:
+        """Whether it was typed, be it under a name that is not quite right."""
+        return path in self._raw or path in self._misnamed or path.partition(".")[0] in self._misnamed
+
+    def all_of(self, *paths: str) -> tuple[Any, ...] | None:
+        """The values there; None where one is missing, left out, or could not be read."""
+        values = tuple(self.values.get(path) for path in paths)
+        return None if None in values else values
+
+
+def disagreements(answers: Answers) -> Iterator[Fault]:
+    """Every fault between fields that are each right in themselves."""
+    yield from _drop(answers)
+    yield from _hems(answers)
+    yield from _loops(answers)
+    yield from _inset(answers)
+    yield from _paper(answers)
+    yield from _step(answers)
+
+
+def _drop(answers: Answers) -> Iterator[Fault]:
+    marked = answers.values.get("drop.floor_marks")
+    if marked != ():  # some marks, or marks that could not be read: then those are the fault
+        return
+    if not answers.given("drop.rod_to_floor"):
+        yield Fault(
+            "drop.floor_marks", answers.typed("drop.floor_marks"),
+            'nothing says where the floor is; write floor_marks, for example ["13 5/8 in"], or rod_to_floor',
+        )
+    elif not answers.given("panel.length"):
+        yield Fault(
+            "panel.length", "",
+            "missing, and needed where only drop.rod_to_floor says where the floor is; write the length from "
+            "top edge to bottom edge, measured flat, or mark the floor and write drop.floor_marks",
+        )
+
+
+def _hems(answers: Answers) -> Iterator[Fault]:
+    for inner, outer in (("hem.turn_under", "hem.depth"), ("panel.turn_under", "panel.hem")):
+        lengths = answers.all_of(inner, outer)
+        if lengths and lengths[1] and lengths[0] > lengths[1]:
+            yield Fault(
+                inner, answers.typed(inner),
+                f"deeper than the hem it is turned under in; write at most {outer}, {answers.typed(outer)}",
+            )
+
+
+def _loops(answers: Answers) -> Iterator[Fault]:
+    allowances = answers.all_of("heading.lower_allowance", "heading.upper_turn")
+    whole = "heading.loop_length" if answers.given("heading.loop_length") else "panel.casing"
+    length = answers.all_of(whole)
+    if allowances and length and allowances[0] + allowances[1] >= length[0]:
+        blamed = next(
+            (path for path in ("heading.loop_length", "heading.upper_turn", "heading.lower_allowance")
+             if answers.given(path)),
+            "panel.casing",
+        )
+        loop = "the loop" if whole == "heading.loop_length" else "the loop, as long as panel.casing is deep,"
+        yield Fault(
+            blamed, answers.typed(blamed),
+            "heading.lower_allowance and heading.upper_turn together take all of "
+            f"{loop} {answers.typed(whole)}; write a longer heading.loop_length or smaller allowances",
+        )
+
+
+def _inset(answers: Answers) -> Iterator[Fault]:
+    lengths = answers.all_of("heading.edge_inset", "panel.width")
+    if lengths and lengths[0] * 2 >= lengths[1]:
+        width = answers.typed("panel.width")
+        yield Fault(
+            "heading.edge_inset", answers.typed("heading.edge_inset"),
+            f"past the middle of the panel; write less than half of panel.width, {width}",
+        )
+
+
+def _paper(answers: Answers) -> Iterator[Fault]:
+    named, wide, high = (answers.given(f"paper.{name}") for name in ("name", "width", "height"))
+    if named and (wide or high):
+        yield Fault(
+            "paper.name", answers.typed("paper.name"),
+            "a name and a size of its own; write the name alone, or width and height without a name",
+        )
+    elif wide != high:
+        missing, there = ("height", "width") if wide else ("width", "height")
+        yield Fault(
+            f"paper.{missing}", "",
+            f"missing, and needed with paper.{there}; write both, or the paper's name",
+        )
+
+
+def _step(answers: Answers) -> Iterator[Fault]:
+    found = answers.all_of("tape_step", "units")
+    if found and found[0] not in STEPS[found[1]]:
+        unit = "in" if found[1] == "inch" else "mm"
+        steps = ", ".join(f"“{step.exact(unit)}”" for step in STEPS[found[1]])
+        yield Fault(
+            "tape_step", answers.typed("tape_step"),
+            f"no tape is divided so where units are {found[1]}; write one of {steps}",
+        )

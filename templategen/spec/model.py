@@ -1,0 +1,254 @@
+"""What the sewist says, once it has been read: exact, complete, frozen.
+
+Each field carries its meaning and how to measure it; the reader, the
+commented starting spec and the form are all made from what stands here. The
+limits are generous, our choice: they catch a slip of the pen or of the unit,
+not an unusual window. What is worth only a warning is the planner's to say.
+"""
+
+from __future__ import annotations
+
+from typing import Annotated, Literal
+
+from pydantic import BaseModel, ConfigDict, PrivateAttr
+
+from ..lengths import NOTHING, Length, Tape, inches, millimetres
+from .about import MORE_THAN_NOTHING, NOTHING_OR_MORE, About, Limit
+
+_60_M = Limit(millimetres(60_000), "60 m (about 196 ft)")
+_1_M = Limit(millimetres(1000), "1 m (about 39 in)")
+_100_MM = Limit(millimetres(100), "100 mm (about 4 in)")
+
+
+class _Table(BaseModel):
+    model_config = ConfigDict(frozen=True, extra="forbid", arbitrary_types_allowed=True)
+
+
+class Rod(_Table):
+    """The rod or pole that the panels hang from."""
+
+    length: Annotated[Length, About(
+        "the length from bracket to bracket", "60 in", "1500 mm",
+        "Use a steel or wooden rule: a cloth tape stretches.",
+        least=MORE_THAN_NOTHING, most=_60_M)]
+    diameter: Annotated[Length, About(
+        "the thickness of the rod", "3/4 in", "20 mm",
+        "Lay a rule across its end, or divide the distance once round it by 3.14.",
+        least=Limit(millimetres(1), "1 mm (about 1/25 in)"),
+        most=Limit(millimetres(150), "150 mm (about 6 in)"))]
+    overlap: Annotated[Length, About(
+        "how far two panels overlap where they meet", "0 in", "0 mm",
+        left_out="no overlap", asked=False,
+        least=NOTHING_OR_MORE, most=_1_M)] = NOTHING
+    returns: Annotated[Length, About(
+        "from the front of the rod back to the wall, at one end", "0 in", "0 mm",
+        "Fill it in only where the cloth goes round the end of the rod to the wall.",
+        left_out="no return", asked=False,
+        least=NOTHING_OR_MORE, most=_1_M)] = NOTHING
+
+
+class Panel(_Table):
+    """The panel as it is now, before any cutting, and how many are alike."""
+
+    count: Annotated[int, About(
+        "how many panels are to be made alike", 4, 4,
+        left_out="one panel",
+        least=Limit(1, "1"), most=Limit(500, "500"))] = 1
+    width: Annotated[Length, About(
+        "the finished width, side hem to side hem", "54 in", "1370 mm",
+        "Measure at the top, the middle and the bottom, flat, not pulled. If they differ, write the top one.",
+        least=_100_MM, most=_60_M)]
+    length: Annotated[Length | None, About(
+        "the length from top edge to bottom edge, measured flat", "96 in", "2440 mm",
+        "Measure at both sides and in the middle: the label is often an inch or two out.",
+        left_out="the finished length is not worked out, and the floor marks cannot be held against the rod",
+        least=MORE_THAN_NOTHING, most=_60_M)] = None
+    casing: Annotated[Length, About(
+        "from the top of the casing down to its stitch line", "3 in", "75 mm",
+        "The casing is the tube that the rod goes through. Do not count cloth that stands above it.",
+        least=MORE_THAN_NOTHING, most=_1_M)]
+    header: Annotated[Length, About(
+        "the cloth standing above the casing", "0 in", "0 mm",
+        "From the casing's upper stitch line to the panel's top edge; 0 where the casing is the top.",
+        left_out="no header",
+        least=NOTHING_OR_MORE, most=_1_M)] = NOTHING
+    hem: Annotated[Length, About(
+        "the depth of the hem it came with", "2 in", "50 mm",
+        "From the bottom edge up to the stitching; 0 where the edge is raw.",
+        least=NOTHING_OR_MORE, most=_1_M)]
+    turn_under: Annotated[Length, About(
+        "the cloth turned under inside that hem", "3/8 in", "10 mm",
+        "Feel for the raw edge inside the hem, or unpick an inch; 0 where nothing is turned under.",
+        least=NOTHING_OR_MORE, most=_1_M)]
+
+
+class Drop(_Table):
+    """Where the floor is: marks on the hanging cloth, or rod to floor, or both, to check each other."""
+
+    floor_marks: Annotated[tuple[Length, ...], About(
+        "from the bottom edge up to where the cloth meets the floor, left to right",
+        ("13 5/8 in",), ("345 mm",),
+        "Hang the panel and let it settle. Put a pin where the cloth meets the floor; take it down, lay it "
+        "flat and measure from the bottom edge up to the pin with a steel or wooden rule. One mark will do "
+        "on a level floor; otherwise mark several, evenly spaced from edge to edge, and write them from left "
+        "to right. A panel that ends above the floor has a negative mark.",
+        left_out="worked out from rod_to_floor and the panel's length",
+        least=Limit(millimetres(-5000), "−5 m (about −16 ft)"), most=_60_M)] = ()
+    hung_by: Annotated[Literal["casing", "new heading"], About(
+        "what it hung by when the floor was marked", "casing", "casing",
+        "The heading changes how low the hem hangs, so this matters: \"casing\" if the rod was through the "
+        "casing, \"new heading\" if the new loops were already on the rod.",
+        left_out="casing")] = "casing"
+    rod_to_floor: Annotated[Length | None, About(
+        "from the top of the rod down to the floor", "82 in", "2087 mm",
+        "Measure with a steel rule or a rigid tape, plumb, at both ends of the rod and in the middle; write "
+        "the least.",
+        left_out="the floor marks alone say where the floor is",
+        least=MORE_THAN_NOTHING, most=_60_M)] = None
+    clearance: Annotated[Length, About(
+        "how far above the floor the finished hem hangs", "3/4 in", "20 mm",
+        "0 just touches; a negative length breaks on the floor. Handbooks say 3/8 to 2 in (10 to 50 mm).",
+        least=Limit(millimetres(-2000), "−2 m (about −79 in)"),
+        most=Limit(millimetres(10_000), "10 m (about 33 ft)"))]
+
+
+class Hem(_Table):
+    """The new bottom hem: a double fold."""
+
+    depth: Annotated[Length, About(
+        "the finished depth of the new hem", "4 in", "100 mm",
+        "Two to four inches (50 to 100 mm) is usual for a panel that reaches the floor.",
+        least=MORE_THAN_NOTHING, most=_1_M)]
+    turn_under: Annotated[Length, About(
+        "the cloth turned under inside the new hem", "5/8 in", "15 mm",
+        "On sheer cloth make it as deep as the hem, so that the raw edge does not show.",
+        least=MORE_THAN_NOTHING, most=_1_M)]
+
+
+class Heading(_Table):
+    """The new heading: loops sewn to the back of the casing, and hung on the rod."""
+
+    style: Annotated[Literal["back loops"], About(
+        "the kind of heading", "back loops", "back loops")]
+    count: Annotated[int | None, About(
+        "the number of loops on each panel", 9, 9,
+        left_out="chosen, none too far from the next, and odd, so that one is in the middle",
+        asked=False, least=Limit(2, "2"), most=Limit(2000, "2000"))] = None
+    edge_inset: Annotated[Length | None, About(
+        "from the panel's edge to the centre of the end loop", "1 1/4 in", "32 mm",
+        left_out="chosen", asked=False,
+        least=MORE_THAN_NOTHING, most=_60_M)] = None
+    loop_length: Annotated[Length | None, About(
+        "the cut length of a loop", "3 1/4 in", "85 mm",
+        left_out="as long as the casing is deep", asked=False,
+        least=MORE_THAN_NOTHING, most=_1_M)] = None
+    loop_width: Annotated[Length | None, About(
+        "the finished width of a loop", "1 1/8 in", "28 mm",
+        left_out="chosen", asked=False,
+        least=MORE_THAN_NOTHING, most=_1_M)] = None
+    lower_allowance: Annotated[Length, About(
+        "how much of the loop's length is below its lower seam", "3/8 in", "10 mm",
+        left_out="3/8 in", asked=False,
+        least=MORE_THAN_NOTHING, most=_1_M)] = inches("3/8")
+    upper_turn: Annotated[Length, About(
+        "how much of the loop's length is turned under at its upper seam", "5/8 in", "15 mm",
+        left_out="5/8 in", asked=False,
+        least=MORE_THAN_NOTHING, most=_1_M)] = inches("5/8")
+    max_pitch: Annotated[Length | None, About(
+        "the most there may be from one loop's centre to the next", "10 in", "250 mm",
+        left_out="chosen by the weight of the cloth", asked=False,
+        least=MORE_THAN_NOTHING, most=_60_M)] = None
+    seam_allowance: Annotated[Length, About(
+        "the allowance on the long seam of the strip that loops are made from", "1/4 in", "6 mm",
+        left_out="1/4 in", asked=False,
+        least=MORE_THAN_NOTHING, most=_100_MM)] = inches("1/4")
+
+
+def _margin(side: str, usual: int) -> About:
+    return About(
+        f"the margin left blank at the {side} of the sheet", f"{usual} mm", f"{usual} mm",
+        left_out=f"{usual} mm", asked=False, least=NOTHING_OR_MORE, most=_100_MM)
+
+
+class Margins(_Table):
+    """The part of each sheet that the printer cannot reach."""
+
+    left: Annotated[Length, _margin("left", 10)] = millimetres(10)
+    right: Annotated[Length, _margin("right", 10)] = millimetres(10)
+    top: Annotated[Length, _margin("top", 10)] = millimetres(10)
+    bottom: Annotated[Length, _margin("bottom", 18)] = millimetres(18)
+
+
+_LEAST_PAPER = Limit(millimetres(90), "90 mm (about 3 1/2 in)")
+_MOST_PAPER = Limit(millimetres(5080), "5080 mm (200 in)")  # the page limit of ISO 32000-1, Annex C
+
+
+class Paper(_Table):
+    """What the templates are printed on: a paper by its name, or by its width and height."""
+
+    name: Annotated[str | None, About(
+        "the name of the paper: letter, a4, legal, tabloid, a3 and others", "letter", "a4",
+        left_out="letter where units are inch, a4 where they are metric")] = None
+    width: Annotated[Length | None, About(
+        "the width of a sheet that has no name", "12 in", "300 mm", "Write height as well, and no name.",
+        left_out="the named paper's", asked=False, least=_LEAST_PAPER, most=_MOST_PAPER)] = None
+    height: Annotated[Length | None, About(
+        "the height of a sheet that has no name", "18 in", "450 mm", "Write width as well, and no name.",
+        left_out="the named paper's", asked=False, least=_LEAST_PAPER, most=_MOST_PAPER)] = None
+    margins: Margins = Margins()
+
+
+_LEAST_BAR = Limit(millimetres(97), "97 mm")
+_MOST_BAR = Limit(millimetres(103), "103 mm")
+
+
+class Printer(_Table):
+    """What the check bars of a printed page measured, if that is not the 100 mm they say."""
+
+    across: Annotated[Length, About(
+        "what the bar across the sheet measures, nominally 100 mm", "100 mm", "100 mm",
+        "Print one page, and measure its bars with a steel rule to half a millimetre.",
+        left_out="100 mm", asked=False, least=_LEAST_BAR, most=_MOST_BAR)] = millimetres(100)
+    along: Annotated[Length, About(
+        "what the bar along the sheet measures, nominally 100 mm", "100 mm", "100 mm",
+        left_out="100 mm", asked=False, least=_LEAST_BAR, most=_MOST_BAR)] = millimetres(100)
+
+
+class Spec(_Table):
+    """One job: the panels at one window."""
+
+    title: Annotated[str, About(
+        "what the job is called, on every sheet", "Reading room, east window", "Reading room, east window")]
+    units: Annotated[Literal["inch", "metric"], About(
+        "how numbers are shown: \"inch\" (tape fractions) or \"metric\"", "inch", "metric",
+        "A number written without a unit is in inches or in millimetres accordingly.")]
+    cloth: Annotated[Literal["light", "medium", "heavy"], About(
+        "the weight of the cloth: \"light\", \"medium\" or \"heavy\"", "medium", "medium",
+        left_out="medium")] = "medium"
+    tape_step: Annotated[Length | None, About(
+        "the finest division of your tape that you want to read", "1/16 in", "1 mm",
+        "1/4, 1/8, 1/16 or 1/32 in; or 5, 1 or 1/2 mm.",
+        left_out="1/16 in, or 1 mm", asked=False)] = None
+    rod: Rod
+    panel: Panel
+    drop: Drop
+    hem: Hem
+    heading: Heading
+    paper: Paper = Paper()
+    printer: Printer = Printer()
+
+    _source: str = PrivateAttr(default="")
+
+    @property
+    def source(self) -> str:
+        """The text this spec was read from, kept so that a kit can carry it."""
+        return self._source
+
+    @property
+    def tape(self) -> Tape:
+        """The tape measure that numbers are shown on."""
+        return Tape.of(self.units, self.tape_step)
+
+    def __eq__(self, other: object) -> bool:
+        """Whether both say the same job, however each was typed."""
+        return isinstance(other, Spec) and self.__dict__ == other.__dict__

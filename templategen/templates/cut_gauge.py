@@ -1,0 +1,64 @@
+"""Cut gauge: laid on the floor mark, it shows the finish line and the cut line."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from math import ceil
+
+from ..drawing import Drawing, Item, Lane, LineType, Mark, path
+from ..lengths import Length
+from ..planning import Plan
+from ..planning.plan import DropMark
+from .ruled import Rule, rule
+
+RULED = 84
+LANE = 18
+HEADROOM = 12
+"""Paper above the topmost line, in mm, to hold the gauge by."""
+
+
+def draw(plan: Plan) -> list[Drawing]:
+    """One gauge for a level floor; one for each floor mark where they differ.
+
+    Each is read upright, its zero at its lowest line: as a rule the cut line,
+    so that the gauge's own lower edge is the edge to cut along.
+    """
+    marks = plan.drop.marks[:1] if plan.drop.level else plan.drop.marks
+    return [_gauge(plan, mark, number, len(marks)) for number, mark in enumerate(marks, 1)]
+
+
+def _gauge(plan: Plan, mark: DropMark, number: int, of: int) -> Drawing:
+    zero = min(mark.cut, mark.finish, mark.floor)
+    named: dict[Length, list[str]] = {}
+    for name, height in (("floor mark", mark.floor), ("finish line", mark.finish), ("cut line", mark.cut)):
+        named.setdefault(height - zero, []).append(name)
+    rules = [
+        Rule(at.mm, LineType.MARK if at else None, plan.tape.read(at).label if at else "", " = ".join(names))
+        for at, names in named.items()
+    ]
+    items, reach = rule(rules, RULED, 1)
+    end = Fraction(ceil(max(reach, float(max(named).mm)) + HEADROOM))
+    place = f"floor mark {number} of {of}: " if of > 1 else ""
+    height = plan.tape.show(mark.cut)
+    return Drawing(
+        name=f"cut gauge {number}" if of > 1 else "cut gauge",
+        caption=f"Lay the floor mark line on the pin. Here the cut line stands {height} above the old bottom edge: "
+        "check it with a rule before you cut.",
+        up=f"{place}towards the heading",
+        start=Fraction(0),
+        end=end,
+        low=-RULED - LANE,
+        high=0,
+        inward=-1,
+        lane=Lane(-RULED - LANE, -RULED),
+        registration=(-6, -RULED + 6),
+        marks=tuple(Mark(" = ".join(names), at.mm) for at, names in sorted(named.items())),
+        items=(*_outline(end), *items),
+        on_card=True,
+        quarter_turns=1,
+    )
+
+
+def _outline(end: Fraction) -> tuple[Item, ...]:
+    width = -RULED - LANE
+    return path(LineType.CUT, [(0, 0), (0, width), (end, width), (end, 0), (0, 0)])

@@ -1,0 +1,96 @@
+"""Hem gauge card: measures a double-fold hem by its own edges and steps."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from fractions import Fraction
+from math import ceil
+
+from ..drawing import Anchor, Drawing, Item, Lane, LineType, Mark, Text, path
+from ..lengths import Length, Tape
+from ..planning import Plan
+from .ruled import Rule, rule
+
+RULED = 116
+"""How far the lines run from the datum edge, in mm: room for two columns of labels."""
+LANE = 18
+TREAD = 12
+"""Width of a step, in mm: our choice, the width of the finger tip that has to feel it."""
+
+
+def draw(plan: Plan) -> list[Drawing]:
+    """The card, read upright with its base edge below.
+
+    The base edge is laid along the raw edge or the fold; it is also the edge
+    that a fold is pressed over. The steps at the right stand turn-under, depth,
+    and both together above it; the top edge stands twice the depth above it.
+    """
+    lines = _lines(plan)
+    base = Rule(Fraction(0), None, "", "base edge: fold and press over it")
+    topmost = lines[-1]
+    items, reach = rule([base, *lines[:-1], replace(topmost, kind=None, below=True)], RULED, 2)
+    end = topmost.at
+    if reach > end:
+        items, reach = rule([base, *lines], RULED, 2)
+        end = Fraction(ceil(reach + 1))
+    hem = plan.hem
+    steps = sorted({hem.turn_under, hem.depth, hem.allowance} - {Length(end)})
+    width = RULED + LANE + TREAD * len(steps)
+    return [
+        Drawing(
+            name="hem gauge card",
+            caption="Base edge on the raw edge: mark fold-to line 1, bring the raw edge to it, press. "
+            "Base edge on that fold: mark fold-to line 2, bring the fold to it, press.",
+            up="towards the heading",
+            start=Fraction(0),
+            end=end,
+            low=-width,
+            high=0,
+            inward=-1,
+            lane=Lane(-RULED - LANE, -RULED),
+            registration=(-6, -RULED + 6),
+            marks=tuple(Mark(line.name, line.at) for line in lines),
+            items=(*_outline(steps, end, width), *items, *_step_values(steps, width, plan.tape)),
+            on_card=True,
+            quarter_turns=1,
+        )
+    ]
+
+
+def _lines(plan: Plan) -> list[Rule]:
+    """What the card measures, from the base edge up; lines that fall together share one label."""
+    hem = plan.hem
+    named: dict[Length, Rule] = {}
+    for length, kind, name in (
+        (hem.turn_under, LineType.MARK, "turn-under"),
+        (hem.depth, LineType.MARK, "hem depth"),
+        (hem.allowance, LineType.MARK, "hem + turn-under"),
+        (hem.stitch_line, LineType.STITCH, "stitching"),
+        (hem.fold_to_turn, LineType.FOLD, "fold-to line 1"),
+        (hem.fold_to_depth, LineType.FOLD, "fold-to line 2"),
+    ):
+        if length in named:
+            named[length] = replace(named[length], name=f"{named[length].name} = {name}")
+        else:
+            named[length] = Rule(length.mm, kind, plan.tape.read(length).label, name)
+    return sorted(named.values(), key=lambda line: line.at)
+
+
+def _outline(steps: Sequence[Length], end: Fraction, width: int) -> tuple[Item, ...]:
+    """Base edge, stairs, top edge, datum edge."""
+    corners: list[tuple[Fraction, int]] = [(Fraction(0), 0), (Fraction(0), -width)]
+    outer = -width
+    for step in steps:
+        corners += [(step.mm, outer), (step.mm, outer + TREAD)]
+        outer += TREAD
+    return path(LineType.CUT, [*corners, (end, outer), (end, 0), (Fraction(0), 0)])
+
+
+def _step_values(steps: Sequence[Length], width: int, tape: Tape) -> tuple[Item, ...]:
+    """Each step's height, just below its tread."""
+    return tuple(
+        Text(step.mm - 5, -width + TREAD * (i + Fraction(1, 2)), tape.read(step).number, 10, Anchor.MIDDLE, True, 270)
+        for i, step in enumerate(steps)
+        if step.mm > 7
+    )

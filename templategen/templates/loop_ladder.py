@@ -1,0 +1,86 @@
+"""Loop ladder: the long sewn tube is laid on it and cut into loops."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Text, path, width_of
+from ..planning import Plan
+from ..planning.plan import LoopPlan
+
+LONGEST = 220
+"""In mm. Our choice: a ladder of more rungs would need a join on letter and A4 paper."""
+TICK = 10
+TUBE_FROM = 21
+"""From the datum edge to the tube, in mm: ticks and two rows of labels stand between."""
+FAR_TICK = 7
+LANE = 18
+LABEL = 9.5
+
+
+def draw(plan: Plan) -> list[Drawing]:
+    """As many rungs as one sheet holds, and at least one."""
+    loops = plan.heading
+    rungs = max(1, min(int(LONGEST // loops.length.mm), plan.counts["loops_needed"]))
+    end = rungs * loops.length.mm
+    top = TUBE_FROM + loops.width.mm
+    high = top + FAR_TICK + LANE + 1
+    marks = tuple(Mark("start" if i == 0 else f"cut {i}", i * loops.length.mm) for i in range(rungs + 1))
+    items: list[Item] = [*path(LineType.CUT, [(0, 0), (end, 0), (end, high), (0, high), (0, 0)])]
+    items += [Line(LineType.THIN, 0, y, end, y) for y in (TUBE_FROM, top)]
+    middle = (TUBE_FROM + top) / 2
+    items += [Line(LineType.CENTRE, 0, middle, end, middle)]
+    for i, mark in enumerate(marks):
+        items += _across(LineType.MARK, mark.at, top)
+        if i < rungs:
+            items += _rung(plan, mark.at, i, top)
+    return [
+        Drawing(
+            name="loop ladder",
+            caption="Lay the sewn and pressed tube between the long lines, its end at the left edge. "
+            "Mark at the long ticks, cut straight across.",
+            up="away from you",
+            start=Fraction(0),
+            end=end,
+            low=0,
+            high=high,
+            inward=1,
+            lane=Lane(top + FAR_TICK, top + FAR_TICK + LANE),
+            registration=(5, top + 3.5),
+            marks=marks,
+            items=tuple(items),
+        )
+    ]
+
+
+def _across(kind: LineType, x: Fraction, top: Fraction) -> list[Item]:
+    """A line across the ladder: a tick at either side of the tube, and on the tube's bed between them."""
+    return [Line(kind, x, 0, x, TICK), Line(kind, x, TUBE_FROM, x, top), Line(kind, x, top, x, top + FAR_TICK - 1)]
+
+
+def _rung(plan: Plan, start: Fraction, index: int, top: Fraction) -> list[Item]:
+    """One loop's seam, turn and middle, with its number; its labels where there is room for them."""
+    loops, tape = plan.heading, plan.tape
+    seam = start + loops.lower_allowance.mm
+    turn = start + (loops.length - loops.upper_turn).mm
+    middle = (seam + turn) / 2
+    items = [
+        *_across(LineType.STITCH, seam, top),
+        *_across(LineType.FOLD, turn, top),
+        Line(LineType.THIN, middle, 0, middle, TICK / 2),
+        Line(LineType.THIN, middle, top, middle, top + FAR_TICK / 2),
+    ]
+    if loops.tube_depth.mm > width_of("middle", LABEL) + 3:
+        items.append(Text(middle, TICK / 2 + 1, "middle", LABEL, Anchor.MIDDLE))
+    low_label = f"lower seam {tape.read(loops.lower_allowance).label}"
+    high_label = f"upper turn {tape.read(loops.upper_turn).label}"
+    if index == 0 or _labels_fit(loops, low_label, high_label):
+        low_row, high_row = TICK + 6.2, TICK + 1.6
+        items.append(Text(seam, low_row, low_label, LABEL))
+        high_at, anchor = (turn, Anchor.END) if index or _labels_fit(loops, low_label, high_label) else (seam, Anchor.START)
+        items.append(Text(high_at, high_row, high_label, LABEL, anchor))
+    return items
+
+
+def _labels_fit(loops: LoopPlan, *labels: str) -> bool:
+    return max(width_of(label, LABEL) for label in labels) < loops.tube_depth.mm - 2

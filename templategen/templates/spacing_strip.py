@@ -1,0 +1,138 @@
+"""Spacing strip: pinned to the casing, it shows where each loop is sewn."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from math import ceil
+
+from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Text, path, width_of
+from ..planning import Plan
+
+TICK = 10
+"""Centre line of a loop, from the datum edge, in mm; 8 are promised."""
+BOX = 12
+"""Depth to which a loop's outline is shown."""
+NUMBER_BASE = 20
+DISTANCE_BASE = 27
+CENTRE_BASE = 31.6
+LANE_FROM, LANE_TO = 33, 51
+DEPTH = 58
+"""Three strips of this depth stand side by side on letter and on A4 paper."""
+END_SIZE = 9.5
+TURNED_PITCH = 19
+"""Between labels set upright along their marks, in mm: room for a registration mark between two of them."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Lettering:
+    """How numbers and running distances are set, so that neighbours do not touch."""
+
+    number: float
+    distance: float
+    turned: bool
+    every: int
+    """Every so many marks carry a label."""
+
+
+def draw(plan: Plan) -> list[Drawing]:
+    """The strip, from the panel's left edge to its right, as seen from the back.
+
+    Its datum edge is laid along the top edge of the casing; its two ends are
+    the panel's side edges, so a strip that does not end with the panel shows a
+    panel that was measured wrong.
+    """
+    loops, tape = plan.heading, plan.tape
+    width = plan.spec.panel.width.mm
+    labels = [tape.read(mark.at).label for mark in loops.marks]
+    lettering = _lettering([mark.label for mark in loops.marks], labels, float(loops.pitch.mm))
+    sewn: list[list[Item]] = []
+    for i, (mark, distance) in enumerate(zip(loops.marks, labels, strict=True)):
+        sewn.append(_loop(mark.at.mm, loops.width.mm / 2))
+        if i % lettering.every == 0 or i == loops.count - 1:
+            sewn[-1] += _label(mark.at.mm, mark.label, distance, lettering)
+    items: list[Item] = [
+        *path(LineType.CUT, [(0, 0), (width, 0), (width, -DEPTH), (0, -DEPTH), (0, 0)]),
+        *(item for loop in sewn for item in loop),
+        *_centre(width, bool(loops.count % 2), lettering.turned),
+        *_ends(width, [*sewn[0], *sewn[1], *sewn[-2], *sewn[-1]]),
+    ]
+    return [
+        Drawing(
+            name="spacing strip",
+            caption=f"Distances from the left end, in {'inches' if tape.units == 'inch' else 'millimetres'}. "
+            "Back of the panel towards you.",
+            up="top edge of the casing",
+            start=Fraction(0),
+            end=width,
+            low=-DEPTH,
+            high=0,
+            inward=-1,
+            lane=Lane(-LANE_TO, -LANE_FROM),
+            marks=tuple(Mark(mark.label, mark.at.mm) for mark in loops.marks),
+            items=tuple(items),
+            keep_whole=tuple(((mark.at - loops.width / 2).mm, (mark.at + loops.width / 2).mm) for mark in loops.marks),
+            registration=(-17, -53),
+            ends=("left edge of the panel", "right edge of the panel"),
+        )
+    ]
+
+
+def _lettering(numbers: Sequence[str], distances: Sequence[str], pitch: float) -> _Lettering:
+    """The largest lettering with which labels that stand one pitch apart keep clear of each other."""
+    for number, distance in ((22, 15), (18, 12), (14, 10)):
+        widest = max(
+            max(width_of(text, number, True) for text in (numbers[0], numbers[-1])),
+            max(width_of(text, distance) for text in distances),
+        )
+        if widest + 2 <= pitch:
+            return _Lettering(number, distance, False, 1)
+    return _Lettering(11, 9, True, max(1, ceil(TURNED_PITCH / pitch)))
+
+
+def _loop(at: Fraction, half_width: Fraction) -> list[Item]:
+    """A loop as it lies: its two edges, and its centre line at both edges of the strip."""
+    left, right = at - half_width, at + half_width
+    return [
+        *path(LineType.THIN, [(left, 0), (left, -BOX), (right, -BOX), (right, 0)]),
+        Line(LineType.MARK, at, 0, at, -TICK),
+        Line(LineType.MARK, at, -LANE_TO - 1, at, -DEPTH),
+    ]
+
+
+def _label(at: Fraction, number: str, distance: str, lettering: _Lettering) -> list[Item]:
+    """A loop's number, large, and its distance from the left end."""
+    if lettering.turned:
+        room = LANE_FROM - BOX - 1.5
+        size = min(lettering.distance, lettering.distance * room / width_of(distance, lettering.distance))
+        return [
+            Text(at - 0.6, -BOX - 1, number, lettering.number, Anchor.END, bold=True, turn=90),
+            Text(at + 3.2, -BOX - 1, distance, size, Anchor.END, turn=90),
+        ]
+    return [
+        Text(at, -NUMBER_BASE, number, lettering.number, Anchor.MIDDLE, bold=True),
+        Text(at, -DISTANCE_BASE, distance, lettering.distance, Anchor.MIDDLE),
+    ]
+
+
+def _centre(width: Fraction, on_a_loop: bool, turned: bool) -> list[Item]:
+    """The panel's centre line; where a loop sits on it, the word alone: the loop's own line is the centre."""
+    middle = width / 2
+    word = () if turned else (Text(middle, -CENTRE_BASE, "centre", 9, Anchor.MIDDLE),)
+    if on_a_loop:
+        return [*word]
+    return [
+        *word,
+        Line(LineType.CENTRE, middle, 0, middle, -TICK if turned else -CENTRE_BASE + 3),
+        Line(LineType.CENTRE, middle, -LANE_TO - 0.5, middle, -DEPTH),
+    ]
+
+
+def _ends(width: Fraction, beside: Sequence[Item]) -> list[Item]:
+    """"left edge" and "right edge", upright along the ends, where the end loops leave room."""
+    texts = [
+        Text(4.2, -BOX - 9, "left edge", END_SIZE, Anchor.MIDDLE, turn=90),
+        Text(width - 4.2, -BOX - 9, "right edge", END_SIZE, Anchor.MIDDLE, turn=270),
+    ]
+    return [text for text in texts if not any(text.bounds.meets(item.bounds, 1.2) for item in beside)]

@@ -1,0 +1,1 @@
+"""Sheets to bytes: PDF, SVG, JSON, text. No word of curtains here."""

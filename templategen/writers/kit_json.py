@@ -1,0 +1,67 @@
+"""What is where on the paper, as JSON: points of the PDF page, in millimetres."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from typing import Any
+
+from ..layout import Correction, Kit, Placed
+from ..layout.furniture import Bar
+from .numbers import decimal
+
+
+def kit_record(kit: Kit) -> dict[str, Any]:
+    """The kit as plain data; every point is a point of the PDF page, the printer's correction in it."""
+    return {
+        "title": kit.title,
+        "paper": {
+            "name": kit.paper.name,
+            "width_mm": decimal(kit.paper.width),
+            "height_mm": decimal(kit.paper.height),
+        },
+        "pages": [{"page": sheet.number, "holds": list(sheet.holds)} for sheet in kit.sheets],
+        "pieces": [
+            _piece(placed, sheet.number, kit.correction)
+            for placed, sheet in sorted(
+                ((placed, sheet) for sheet in kit.sheets for placed in sheet.placed),
+                key=lambda pair: (_order(kit, pair[0]), pair[0].piece.number),
+            )
+        ],
+        "bars": [_bar(bar, sheet.number, kit.correction) for sheet in kit.sheets for bar in sheet.bars],
+    }
+
+
+def _order(kit: Kit, placed: Placed) -> int:
+    return [drawing.name for drawing in kit.drawings].index(placed.piece.drawing.name)
+
+
+def _on_page(correction: Correction, x: Fraction, y: Fraction) -> dict[str, float]:
+    return {"x_mm": decimal(x / correction.across), "y_mm": decimal(y / correction.along)}
+
+
+def _piece(placed: Placed, page: int, correction: Correction) -> dict[str, Any]:
+    piece = placed.piece
+
+    def place(label: str, along: Fraction) -> dict[str, Any]:
+        return {"label": label, "along_mm": decimal(along), **_on_page(correction, *placed.at(along))}
+
+    return {
+        "template": piece.drawing.name,
+        "piece": piece.number,
+        "of": piece.of,
+        "page": page,
+        "along_mm": [decimal(piece.start), decimal(piece.end)],
+        "datum": _on_page(correction, placed.x, placed.y),
+        "direction": list(placed.direction),
+        "inward": list(placed.inward),
+        "depth_mm": decimal(piece.drawing.depth),
+        "marks": [place(mark.label, mark.at) for mark in piece.marks],
+        "match_lines": [place(join.label, join.at) for join in piece.joins],
+    }
+
+
+def _bar(bar: Bar, page: int, correction: Correction) -> dict[str, Any]:
+    ends = [
+        [decimal(x / correction.across), decimal(y / correction.along)] for x, y in (bar.start, bar.end)
+    ]
+    return {"page": page, "from": ends[0], "to": ends[1], "nominal_mm": decimal(bar.nominal)}

@@ -1,0 +1,188 @@
+"""Sheets to PDF 1.7: true to size, one-sided, every glyph embedded, its own spec attached."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from dataclasses import dataclass
+from io import BytesIO
+
+from reportlab.pdfbase import pdfdoc, pdfmetrics
+from reportlab.pdfbase.ttfonts import TTFont
+from reportlab.pdfgen.canvas import Canvas
+
+from ..drawing import Item, Line, LineType, Ring, Solid, Text, set_text
+from ..drawing.faces import face
+from ..layout import Correction, Kit, Placed, Sheet
+from .numbers import POINTS_PER_MM
+
+
+def pdf(kit: Kit, attachments: Mapping[str, str] | None = None) -> bytes:
+    """The kit as a PDF file; ``attachments`` are texts by file name, carried inside it.
+
+    The same kit gives the same bytes on every run. Raises MissingGlyph before
+    anything is written where a text holds a character that the font lacks.
+    """
+    buffer = BytesIO()
+    canvas = Canvas(
+        buffer,
+        pagesize=(float(kit.paper.width) * POINTS_PER_MM, float(kit.paper.height) * POINTS_PER_MM),
+        pageCompression=1,
+        invariant=1,
+        pdfVersion=(1, 7),
+        initialFontName=_font(False),
+        initialFontSize=10,
+        lang="en",
+    )
+    _describe(canvas, kit)
+    if attachments:
+        _attach(canvas, attachments)
+    bookmarked: set[str] = set()
+    for sheet in kit.sheets:
+        _bookmark(canvas, sheet, bookmarked)
+        _draw_sheet(canvas, sheet, kit.correction)
+        canvas.showPage()
+    canvas.save()
+    return buffer.getvalue()
+
+
+def _describe(canvas: Canvas, kit: Kit) -> None:
+    canvas.setTitle(kit.title)
+    canvas.setSubject("Full-scale curtain templates and work order")
+    canvas.setCreator("templategen")
+    canvas.setAuthor("")
+    canvas.setViewerPreference("PrintScaling", "None")
+    canvas.setViewerPreference("Duplex", "Simplex")
+    canvas.setViewerPreference("DisplayDocTitle", "true")
+
+
+def _bookmark(canvas: Canvas, sheet: Sheet, bookmarked: set[str]) -> None:
+    """An outline entry for the first sheet of each template."""
+    for name in sheet.holds:
+        if name not in bookmarked:
+            bookmarked.add(name)
+            canvas.bookmarkPage(name)
+            canvas.addOutlineEntry(name[0].upper() + name[1:], name, 0)
+
+
+def _attach(canvas: Canvas, attachments: Mapping[str, str]) -> None:
+    """Embedded files (ISO 32000-1, 7.11.4), which reportlab has no call for."""
+    document = canvas._doc
+    names: list[object] = []
+    for name, text in sorted(attachments.items()):
+        stream = pdfdoc.PDFStream(
+            pdfdoc.PDFDictionary({"Type": pdfdoc.PDFName("EmbeddedFile")}), text.encode("utf-8"), filters=[]
+        )
+        embedded = document.Reference(stream)
+        file = pdfdoc.PDFDictionary(
+            {
+                "Type": pdfdoc.PDFName("Filespec"),
+                "F": pdfdoc.PDFString(name),
+                "UF": pdfdoc.PDFString(name),
+                "EF": pdfdoc.PDFDictionary({"F": embedded, "UF": embedded}),
+            }
+        )
+        names += [pdfdoc.PDFString(name), document.Reference(file)]
+    tree = pdfdoc.PDFDictionary({"Names": pdfdoc.PDFArray(names)})
+    document.Catalog.Names = pdfdoc.PDFDictionary({"EmbeddedFiles": tree})
+
+
+@dataclass(frozen=True, slots=True)
+class _Frame:
+    """From millimetres of a drawing, or of the sheet, to points of the page."""
+
+    x: float
+    y: float
+    turn: int
+    across: float
+    """Points for a millimetre across the sheet, the printer's error undone."""
+    along: float
+
+    def point(self, x: float, y: float) -> tuple[float, float]:
+        if self.turn:
+            x, y = -y, x
+        return (self.x + x) * self.across, (self.y + y) * self.along
+
+
+def _draw_sheet(canvas: Canvas, sheet: Sheet, correction: Correction) -> None:
+    across = POINTS_PER_MM / float(correction.across)
+    along = POINTS_PER_MM / float(correction.along)
+    groups = [(_Frame(0, 0, 0, across, along), sheet.items)]
+    groups += [(_frame(placed, across, along), placed.items) for placed in sheet.placed]
+    lines: dict[LineType, list[tuple[float, float, float, float]]] = {}
+    texts: list[tuple[_Frame, Text]] = []
+    for frame, items in groups:
+        for item in items:
+            if isinstance(item, Line):
+                start = frame.point(float(item.x1), float(item.y1))
+                lines.setdefault(item.kind, []).append((*start, *frame.point(float(item.x2), float(item.y2))))
+            elif isinstance(item, Text):
+                texts.append((frame, item))
+            else:
+                _draw_shape(canvas, frame, item)
+    canvas.setLineCap(0)
+    for kind, segments in lines.items():
+        _set_line(canvas, kind)
+        canvas.lines(segments)
+    _draw_texts(canvas, texts)
+
+
+def _frame(placed: Placed, across: float, along: float) -> _Frame:
+    """The frame in which a placed piece's own coordinates come to lie where the layout put them."""
+    start = placed.piece.start
+    dx, dy = placed.direction
+    return _Frame(float(placed.x - dx * start), float(placed.y - dy * start), placed.turn, across, along)
+
+
+def _set_line(canvas: Canvas, kind: LineType) -> None:
+    canvas.setLineWidth(kind.width * POINTS_PER_MM)
+    canvas.setDash([length * POINTS_PER_MM for length in kind.dashes])
+
+
+def _draw_shape(canvas: Canvas, frame: _Frame, item: Ring | Solid) -> None:
+    if isinstance(item, Ring):
+        _set_line(canvas, item.kind)
+        x, y = frame.point(float(item.x), float(item.y))
+        rx, ry = float(item.radius) * frame.across, float(item.radius) * frame.along
+        canvas.ellipse(x - rx, y - ry, x + rx, y + ry)
+        return
+    outline = canvas.beginPath()
+    for i, (x, y) in enumerate(item.points):
+        (outline.lineTo if i else outline.moveTo)(*frame.point(float(x), float(y)))
+    outline.close()
+    canvas.drawPath(outline, stroke=0, fill=1)
+
+
+_TURNS = {0: (1, 0), 90: (0, 1), 180: (-1, 0), 270: (0, -1)}
+
+
+def _draw_texts(canvas: Canvas, texts: Iterable[tuple[_Frame, Text]]) -> None:
+    writer = canvas.beginText()
+    for frame, text in texts:
+        setting = set_text(text.text, text.size, text.bold)
+        cos, sin = _TURNS[text.turn]
+        back = setting.width * text.anchor.value
+        x, y = float(text.x) - cos * back, float(text.y) - sin * back
+        page_cos, page_sin = _TURNS[(text.turn + frame.turn) % 360]
+        built = len(setting.runs) > 1
+        if built:
+            # One text to a reader aloud or a search, whatever the runs it is built of (ISO 32000-1, 14.9.4).
+            spoken = text.text.encode("utf-16-be").hex().upper()
+            writer._code.append(f"/Span <</ActualText <FEFF{spoken}>>> BDC")
+        for run in setting.runs:
+            where = frame.point(x + cos * run.dx - sin * run.dy, y + sin * run.dx + cos * run.dy)
+            writer.setFont(_font(text.bold), run.size)
+            writer.setTextTransform(page_cos, page_sin, -page_sin, page_cos, *where)
+            writer.textOut(run.text)
+        if built:
+            writer._code.append("EMC")
+    canvas.drawText(writer)
+
+
+def _font(bold: bool) -> str:
+    """The name under which reportlab knows the face, registered at first use."""
+    chosen = face(bold)
+    if chosen.name not in pdfmetrics.getRegisteredFontNames():
+        pdfmetrics.registerFont(TTFont(chosen.name, str(chosen.path)))
+    return chosen.name
+
+

@@ -1,0 +1,130 @@
+"""The spec to start from and the questions: made from the model, and always a spec that is taken."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+
+import pytest
+
+from templategen.lengths import inches, millimetres
+from templategen.spec import FIELDS, TABLES, interview, read_spec, starting_spec
+from templategen.spec.about import Units
+from templategen.spec.values import read_value
+
+
+@pytest.mark.parametrize("units", ["inch", "metric"])
+def test_the_starting_spec_is_a_spec_and_names_every_field_and_table(units: Units) -> None:
+    text = starting_spec(units)
+    spec = read_spec(text)
+    assert spec.units == units and spec.title == "Reading room, east window"
+    for path, field in FIELDS.items():
+        assert re.search(rf"^(# )?{field.name} = ", text, re.MULTILINE), path
+        assert field.about.meaning[1:60] in " ".join(text.replace("\n# ", " ").split()), path
+    for table in TABLES:
+        assert f"[{table}]" in text
+    assert all(len(line) <= 90 for line in text.splitlines())
+
+
+def test_the_starting_spec_has_the_example_job() -> None:
+    spec = read_spec(starting_spec())
+    assert spec.panel.width == inches(54) and spec.drop.floor_marks == (inches("109/8"),)
+    assert read_spec(starting_spec("metric")).hem.depth == millimetres(100)
+
+
+@pytest.mark.parametrize("units", ["inch", "metric"])
+def test_fields_that_stand_as_notes_can_be_filled_in_as_they_stand(units: Units) -> None:
+    text = re.sub(r"^# (\w+ = |\[)", r"\1", starting_spec(units), flags=re.MULTILINE)
+    text = re.sub(r"^name = .*\n", "", text, flags=re.MULTILINE)  # a sheet has a name or a size
+    spec = read_spec(text)
+    assert spec.heading.count == 9 and spec.paper.width is not None
+
+
+@pytest.mark.parametrize("path", FIELDS)
+def test_every_field_takes_its_own_example(path: str) -> None:
+    field = FIELDS[path]
+    for units in ("inch", "metric"):
+        sample = field.about.sample(units)  # type: ignore[arg-type]
+        assert read_value(field, sample, units) is not None  # type: ignore[arg-type]
+    assert field.required or field.about.left_out, "an optional field says what happens without it"
+    assert field.kind not in ("length", "lengths", "count") or path == "tape_step" or field.about.most
+
+
+def asker(answers: dict[str, list[str]]) -> Callable[[str, str], str]:
+    """Answers each question by the field that it names: the last answer again and again, else the default."""
+
+    def ask(prompt: str, default: str) -> str:
+        path = prompt.partition(" ")[0]
+        given = answers.get(path, [default])
+        return given.pop(0) if len(given) > 1 else given[0]
+
+    return ask
+
+
+ANSWERS = {
+    "title": "Children's corner",
+    "units": "inch",
+    "rod.length": "5 ft",
+    "rod.diameter": '3/4"',
+    "panel.count": "2",
+    "panel.width": "54",
+    "panel.length": "96 in",
+    "panel.casing": "3",
+    "panel.hem": "2",
+    "panel.turn_under": "3/8",
+    "drop.floor_marks": '13 5/8 in; 13 1/2"',
+    "drop.clearance": "3/4 in",
+    "hem.depth": "4",
+    "hem.turn_under": "5/8",
+}
+
+
+def answered(**others: list[str]) -> dict[str, list[str]]:
+    answers = {path: [answer] for path, answer in ANSWERS.items()}
+    return answers | {path.replace("__", "."): given for path, given in others.items()}
+
+
+def test_answers_become_a_spec() -> None:
+    said: list[str] = []
+    spec = read_spec(interview(asker(answered()), said.append))
+    assert spec.title == "Children's corner" and spec.panel.count == 2
+    assert spec.rod.diameter == inches("3/4")
+    assert spec.drop.floor_marks == (inches("109/8"), inches("27/2")) and spec.drop.rod_to_floor is None
+    assert any("steel or wooden rule" in line for line in said)
+
+
+def test_a_wrong_answer_is_explained_and_asked_again() -> None:
+    said: list[str] = []
+    answers = answered(panel__width=["", "-4", "fifty", "1,234 mm", "54 in"], units=["feet", "inch"])
+    assert read_spec(interview(asker(answers), said.append)).panel.width == inches(54)
+    faults = [line for line in said if line.startswith(("panel.width:", "units:"))]
+    assert len(faults) == 5 and "negative" in faults[2]
+
+
+def test_answers_that_do_not_go_together_are_asked_again() -> None:
+    said: list[str] = []
+    answers = answered(
+        drop__floor_marks=["", "13 5/8 in"], hem__turn_under=["9 in", "5/8 in"], panel__hem=["2 in", "2 in"]
+    )
+    spec = read_spec(interview(asker(answers), said.append))
+    assert spec.hem.turn_under == inches("5/8") and "These answers do not go together:" in said
+
+
+def test_giving_up_goes_through() -> None:
+    def ask(prompt: str, default: str) -> str:
+        raise KeyboardInterrupt
+
+    with pytest.raises(KeyboardInterrupt):
+        interview(ask, lambda line: None)
+
+
+def test_questions_follow_the_order_of_the_file() -> None:
+    asked: list[str] = []
+    answer = asker(answered())
+
+    def ask(prompt: str, default: str) -> str:
+        asked.append(prompt.partition(" ")[0])
+        return answer(prompt, default)
+
+    interview(ask, lambda line: None)
+    assert asked == [path for path, field in FIELDS.items() if field.about.asked]
