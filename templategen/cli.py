@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 import sys
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from pathlib import Path
 from typing import TYPE_CHECKING
@@ -17,6 +17,7 @@ from .lengths.showing import Units
 
 if TYPE_CHECKING:
     from .making import Options
+    from .spec import Spec
 
 WRONG, FAILED = 2, 1
 
@@ -51,9 +52,8 @@ def make(spec: Path, out: Path, paper: str | None, only: tuple[str, ...], despit
 
     SPEC is a spec, or the kit.pdf of an earlier kit, which is made again from what it carries.
     """
-    from .making import kit_files, write_files
+    from .making import faults_of, kit_files, write_files
     from .planning import make_plan
-    from .spec import read_spec
 
     text, options = _source(spec)
     options = replace(
@@ -62,7 +62,7 @@ def make(spec: Path, out: Path, paper: str | None, only: tuple[str, ...], despit
         only=only or options.only,
         despite_stops=despite_stops or options.despite_stops,
     )
-    made = make_plan(read_spec(text, name=spec.name))
+    made = make_plan(_read(text, spec.name, faults_of(options)))
     kit, files = kit_files(made, options)
     write_files(files, out)
     for notice in made.notices:
@@ -108,6 +108,19 @@ def completion(shell: str) -> None:
     completer = get_completion_class(shell)
     assert completer is not None
     click.echo(completer(commands, {}, "templategen", "_TEMPLATEGEN_COMPLETE").source())
+
+
+def _read(text: str, name: str, faults: Sequence[Fault]) -> Spec:
+    """The spec; its faults and those of the arguments are told together."""
+    from .spec import read_spec
+
+    try:
+        spec = read_spec(text, name=name)
+    except Refusal as refusal:
+        raise Refusal(*refusal.faults, *faults) from None
+    if faults:
+        raise Refusal(*faults)
+    return spec
 
 
 def _asking(prompt: str, default: str) -> str:

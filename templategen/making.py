@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import json
 import os
-from collections.abc import Sequence
 from dataclasses import dataclass
 from difflib import get_close_matches
 from pathlib import Path
@@ -13,6 +12,7 @@ from tempfile import NamedTemporaryFile
 from .drawing import set_text
 from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
 from .layout import WORDS, Correction, Kit, items_of, lay_out, paper_of, split
+from .papers import paper_named, unknown_paper
 from .planning import Plan
 from .templates import TEMPLATES, draw_templates, work_order
 
@@ -37,9 +37,11 @@ def make_kit(plan: Plan, options: Options | None = None) -> Kit:
     StoppedPlan where the plan has a stop and ``options`` do not go on despite it.
     """
     options = options or Options()
+    if faults := faults_of(options):
+        raise Refusal(*faults)
     if plan.stops and not options.despite_stops:
         raise StoppedPlan(tuple(notice.text for notice in plan.stops))
-    only = _named(options.only)
+    only = tuple(dict.fromkeys(map(_plain, options.only)))
     _refuse_unprintable(plan.spec.title)
     spec = plan.spec
     margins = spec.paper.margins
@@ -102,21 +104,23 @@ def _umask() -> int:
     return mask
 
 
-def _named(only: Sequence[str]) -> tuple[str, ...]:
-    """The templates that ``only`` names, hyphens and capitals aside. Raises Refusal for what is none."""
+def faults_of(options: Options) -> list[Fault]:
+    """What is wrong with ``options``, all of it."""
+    faults = []
+    if options.paper is not None and paper_named(options.paper) is None:
+        faults.append(Fault("--paper", repr(options.paper), unknown_paper(options.paper)))
     known = [*TEMPLATES, WORDS]
-    names, faults = [], []
-    for asked in only:
-        name = " ".join(asked.lower().replace("-", " ").split())
-        if name in known:
-            names.append(name)
-            continue
-        near = get_close_matches(name, known, 1)
-        hint = f"did you mean {near[0]!r}? " if near else ""
-        faults.append(Fault("--only", repr(asked), f"no such template; {hint}there are {', '.join(known)}"))
-    if faults:
-        raise Refusal(*faults)
-    return tuple(dict.fromkeys(names))
+    for asked in options.only:
+        if _plain(asked) not in known:
+            near = get_close_matches(_plain(asked), known, 1)
+            hint = f"did you mean {near[0]!r}? " if near else ""
+            faults.append(Fault("--only", repr(asked), f"no such template; {hint}there are {', '.join(known)}"))
+    return faults
+
+
+def _plain(name: str) -> str:
+    """A template's name, hyphens, blanks and capitals aside."""
+    return " ".join(name.lower().replace("-", " ").split())
 
 
 def _refuse_unprintable(title: str) -> None:

@@ -8,11 +8,16 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import Any
 
+from hypothesis import settings
 from hypothesis import strategies as st
 
 from templategen.lengths import Length, Tape
 from templategen.lengths.showing import STEPS, mixed_number
 from templategen.spec import FIELDS, Spec, read_spec
+
+# A busy machine is slow now and then, and the first length of all loads Pint.
+settings.register_profile("no deadline", deadline=None)
+settings.load_profile("no deadline")
 
 MM_PER = {
     "in": Fraction(254, 10),

@@ -19,6 +19,8 @@ SIDE = Fraction(9)
 BAR = Fraction(100)
 FOUR_INCHES = 4 * MM_PER_INCH
 _HALF_TICK = 2.2
+_SAMPLE = {False: 9, True: 15}
+"""Length of a sample of a line type, in mm: continuous, dashed."""
 
 KEY = {
     LineType.CUT: "cut",
@@ -102,16 +104,17 @@ def _bars(whole: Area) -> Iterator[Item]:
 
 
 def _key(whole: Area, used: Iterable[LineType]) -> Iterator[Item]:
-    """A sample of each line type on this sheet, right of the bar across, in two rows."""
+    """A sample of each line type on this sheet, right of the bar across, in up to three rows."""
     explained = [kind for kind in KEY if kind in set(used)]
     x0 = float(whole.left + FOUR_INCHES) + 8
     room = float(whole.right) - x0
     x, row = x0, 0
     for kind in explained:
-        wide = 11 + 1.5 + width_of(KEY[kind], 8) + 4
-        if x + wide - 4 > x0 + room and row == 0:
-            x, row = x0, 1
-        y = float(whole.bottom) + 7 - 4.4 * row
-        yield Line(kind, x, y, x + 11, y)
-        yield Text(x + 12.5, y - 1, KEY[kind], 8)
-        x += wide
+        sample = _SAMPLE[bool(kind.dashes)]
+        wide = sample + 1.5 + width_of(KEY[kind], 8)
+        if x + wide > x0 + room:
+            x, row = x0, row + 1
+        y = float(whole.bottom) + 8 - 3.9 * row
+        yield Line(kind, x, y, x + sample, y)
+        yield Text(x + sample + 1.5, y - 1, KEY[kind], 8)
+        x += wide + 4

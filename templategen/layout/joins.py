@@ -11,8 +11,8 @@ from collections.abc import Iterator
 from fractions import Fraction
 from functools import cache
 
-from ..drawing import Anchor, Drawing, Item, Line, LineType, Number, Ring, Text
-from .pieces import Join, Piece
+from ..drawing import Anchor, Drawing, Item, Line, LineType, Number, Ring, Text, width_of
+from .pieces import TONGUE, Join, Piece
 
 RING = 2.5
 """Radius of a registration mark's ring, in mm."""
@@ -28,7 +28,8 @@ _LETTER_OFF = 5
 _CHECKS = (Fraction(100), Fraction(50))
 """Check lengths over a join, in mm: the longest for which both pieces have room."""
 _CHECK_ROW = 2.6
-_CHECK_SIZE = 7.5
+_CHECK_SIZE = 8
+_HINT_SIZE = 8
 
 
 def furniture(piece: Piece) -> list[Item]:
@@ -44,6 +45,7 @@ def furniture(piece: Piece) -> list[Item]:
         ]
         items += _letter(piece.drawing, join, trimmed_here)
         items += _check_length(piece, join, trimmed_here)
+        items += _hint(piece, join, trimmed_here)
     if piece.right:
         low, high = piece.drawing.low, piece.drawing.high
         items.append(Line(LineType.CUT, piece.end, low, piece.end, high))
@@ -106,6 +108,18 @@ def _letter(drawing: Drawing, join: Join, trimmed_here: bool) -> Iterator[Item]:
         yield Text(join.at + _LETTER_OFF, base, join.label, LETTER, bold=True)
     else:
         yield Text(join.at - _LETTER_OFF, base, join.label, LETTER, Anchor.END, bold=True)
+
+
+def _hint(piece: Piece, join: Join, trimmed_here: bool) -> Iterator[Item]:
+    """What to do with the paper beyond the match line: cut it off, or lay the neighbour on it."""
+    low, high = sorted(float(y) for y in piece.drawing.registration)
+    middle = (low + high) / 2
+    if trimmed_here:
+        yield Text(join.at - TOOTH - 0.6, middle, "cut off", _HINT_SIZE, Anchor.MIDDLE, turn=90)
+    else:
+        hint = f"piece {piece.number + 1} lies on this"
+        size = min(_HINT_SIZE, _HINT_SIZE * (high - low - 2 * RING - 1) / width_of(hint, _HINT_SIZE))
+        yield Text(join.at + TONGUE - 1, middle, hint, size, Anchor.MIDDLE, turn=90)
 
 
 def _check_length(piece: Piece, join: Join, trimmed_here: bool) -> Iterator[Item]:

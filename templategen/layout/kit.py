@@ -155,14 +155,16 @@ def _refuse_small(paper: Paper, live: Area) -> None:
 def _place_all(drawings: Sequence[Drawing], live: Area, paper: Paper) -> list[list[Placed]]:
     """Every piece of every drawing, packed; a list for each sheet."""
     turned: list[tuple[Piece, int, tuple[Item, ...]]] = []
+    groups: list[int] = []
     joins = 0
-    for drawing in drawings:
+    for group, drawing in enumerate(drawings):
         pieces, turn = _cut_up(drawing, live, joins, paper)
         joins += len(pieces) - 1
+        groups += [group] * len(pieces)
         turned += [(piece, turn, tuple(items)) for piece, items in zip(pieces, items_of(pieces), strict=True)]
     sizes = [_size(piece, turn) for piece, turn, _ in turned]
     sheets: list[list[Placed]] = []
-    for (piece, turn, items), spot in zip(turned, pack(sizes, live.width, live.height), strict=True):
+    for (piece, turn, items), spot in zip(turned, pack(sizes, groups, live.width, live.height), strict=True):
         while len(sheets) <= spot.sheet:
             sheets.append([])
         x, y = _datum(piece, turn, live.left + spot.left, live.top - spot.top)

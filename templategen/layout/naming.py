@@ -5,16 +5,21 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from ..drawing import Item, Solid, Text, width_of, wrap
+from ..drawing import Item, Solid, Text, wrap
 from .pieces import Join, Piece
 
-NAME_SIZE, TEXT_SIZE, SMALL_SIZE = 11, 8.5, 7.5
-_ARROW = 3.2
+NAME_SIZES = (14, 12, 10, 8.5)
+TEXT_SIZES = (10.5, 9.5, 8.5, 7.5)
+"""Points; the largest with which all that is to be said fits the lane."""
+_ARROW = 5.5
+_INDENT = _ARROW + 2
 _MARGIN = 2.5
 _BESIDE_A_JOIN = 11
 """Clear of the join's letter, in mm; each further letter takes some more."""
 _CHECK_ROW = 5.2
 """Kept free at the lane's foot for check lengths, where there are joins."""
+_LEADING = 0.43
+"""Line pitch in mm for each point of type: a little over 1.2 times the size."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -25,7 +30,7 @@ class _Row:
 
     @property
     def leading(self) -> float:
-        return self.size * 0.44
+        return self.size * _LEADING
 
 
 def name_items(piece: Piece) -> list[Item]:
@@ -46,26 +51,21 @@ def _beside(join: Join) -> float:
 
 
 def _set(piece: Piece, left: float, right: float, top: float, height: float) -> Iterator[Item]:
-    """Rows from the lane's top, as many as it holds: the first ones matter most."""
-    indent = _ARROW + 1.8
-    width = right - left - indent
-    title = _title(piece)
-    size: float = NAME_SIZE
-    while width_of(title, size, True) > width and size > SMALL_SIZE:
-        size -= 0.5
-    rows = [_Row(line, size, True) for line in wrap(title, size, width, True)]
-    body = _sentences(piece)
-    for text_size in (TEXT_SIZE, SMALL_SIZE):
-        set_rows = rows + [_Row(line, text_size) for text in body for line in wrap(text, text_size, width)]
-        if sum(row.leading for row in set_rows) <= height:
+    """Rows from the lane's top; where even the smallest type is too large for all of them, the last are left out."""
+    width = right - left - _INDENT
+    rows: list[_Row] = []
+    for name_size, text_size in zip(NAME_SIZES, TEXT_SIZES, strict=True):
+        rows = [_Row(line, name_size, True) for line in wrap(_title(piece), name_size, width, True)]
+        rows += [_Row(line, text_size) for line in wrap(_said(piece), text_size, width)]
+        if sum(row.leading for row in rows) <= height:
             break
-    y = top - 0.6
-    yield _arrow(piece, left, y - 0.2)
-    for row in set_rows:
+    y = top - 0.4
+    yield _arrow(piece, left, y - 0.4)
+    for row in rows:
         y -= row.leading
-        if top - y > height:
+        if top - y > height + 0.5:
             break
-        yield Text(left + indent, y + 0.5, row.text, row.size, bold=row.bold)
+        yield Text(left + _INDENT, y + row.size * 0.09, row.text, row.size, bold=row.bold)
 
 
 def _title(piece: Piece) -> str:
@@ -74,23 +74,24 @@ def _title(piece: Piece) -> str:
     return f"{name} – piece {piece.number} of {piece.of}" if piece.of > 1 else name
 
 
-def _sentences(piece: Piece) -> list[str]:
+def _said(piece: Piece) -> str:
+    """What stands beside the piece, which way is up, and, on the first, what to do with the template."""
     drawing = piece.drawing
     sentences = [f"Arrow: {drawing.up}."]
     if piece.of > 1 or any(drawing.ends):
-        sentences.append(f"Left: {_neighbour(piece, 0)}. Right: {_neighbour(piece, 1)}.")
+        sentences.insert(0, f"Left: {_neighbour(piece, 0)}. Right: {_neighbour(piece, 1)}.")
     if piece.number == 1:
         sentences.append(drawing.caption)
     if any(join.crowded for join in piece.joins):
         sentences.append("Marks stand close here: those at the join are printed whole on both pieces.")
-    return sentences
+    return " ".join(sentences)
 
 
 def _neighbour(piece: Piece, side: int) -> str:
     join = piece.right if side else piece.left
     if join is None:
         return piece.drawing.ends[side] or "end"
-    return f"piece {piece.number + (1 if side else -1)} at {join.label}"
+    return f"piece {piece.number + (1 if side else -1)}, join {join.label}"
 
 
 def _arrow(piece: Piece, left: float, top: float) -> Solid:

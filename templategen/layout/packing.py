@@ -34,16 +34,23 @@ class _Sheet:
     free: list[_Free] = field(default_factory=list)
 
 
-def pack(sizes: Sequence[tuple[Fraction, Fraction]], width: Fraction, height: Fraction) -> list[Spot]:
+def pack(
+    sizes: Sequence[tuple[Fraction, Fraction]], groups: Sequence[int], width: Fraction, height: Fraction
+) -> list[Spot]:
     """A spot for each (width, height) of ``sizes`` on sheets of ``width`` by ``height``, all in mm.
 
+    ``groups`` says which sizes belong together: they are placed one after
+    another, in order, so that neighbours come to lie on the same sheet.
     Guillotine cuts, best short side first: each rectangle goes to the free
     rectangle that it leaves the least of, on the earliest sheet that takes it.
     Every size must fit an empty sheet.
     """
     sheets: list[_Sheet] = []
     spots: list[Spot | None] = [None] * len(sizes)
-    order = sorted(range(len(sizes)), key=lambda i: (-max(sizes[i]), -min(sizes[i]), i))
+    largest: dict[int, Fraction] = {}
+    for size, group in zip(sizes, groups, strict=True):
+        largest[group] = max(largest.get(group, Fraction(0)), *size)
+    order = sorted(range(len(sizes)), key=lambda i: (-largest[groups[i]], groups[i], i))
     for i in order:
         wide, high = sizes[i][0] + GAP, sizes[i][1] + GAP
         for number, sheet in enumerate(sheets):

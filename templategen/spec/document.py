@@ -28,7 +28,7 @@ def read_document(text: str, name: str) -> dict[str, Any]:
     """
     if len(text.encode("utf-8", "replace")) > MOST_BYTES:
         raise Refusal(Fault("", name, "more than 1 MiB of text; a spec is a page or two: is this the file?"))
-    text = text.removeprefix("\ufeff").replace("\r\n", "\n")
+    text = text.removeprefix("\ufeff")
     if _DEEP_NAME.search(text):
         raise _too_deep(name)
     try:

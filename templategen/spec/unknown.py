@@ -18,18 +18,16 @@ def _in_table(table: str) -> list[str]:
 def nearest(path: str) -> str | None:
     """The path of the known field or table that ``path`` most likely means.
 
-    First the same name in another table, then a near name in the same table,
+    First a near name in the same table, then the same name in another table,
     then a near name anywhere.
     """
     table, _, name = path.rpartition(".")
     siblings = {known.rpartition(".")[2]: known for known in _in_table(table)}
+    if near := difflib.get_close_matches(name, siblings, n=1, cutoff=0.6):
+        return siblings[near[0]]
     elsewhere: dict[str, str] = {}
     for known in FIELDS:
         elsewhere.setdefault(known.rpartition(".")[2], known)
-    if name in elsewhere:
-        return elsewhere[name]
-    if near := difflib.get_close_matches(name, siblings, n=1, cutoff=0.6):
-        return siblings[near[0]]
     near = difflib.get_close_matches(name, [*siblings, *elsewhere], n=1, cutoff=0.7)
     return {**elsewhere, **siblings}[near[0]] if near else None
 

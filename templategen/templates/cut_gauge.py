@@ -6,13 +6,14 @@ from fractions import Fraction
 from math import ceil
 
 from ..drawing import Drawing, Item, Lane, LineType, Mark, path
-from ..lengths import Length
 from ..planning import Plan
 from ..planning.plan import DropMark
 from .ruled import Rule, rule
 
-RULED = 84
-LANE = 18
+RULED = 70
+LANE = 17
+"""Together 87 mm: two gauges stand side by side on letter and on A4 paper."""
+SIZE = 12.5
 HEADROOM = 12
 """Paper above the topmost line, in mm, to hold the gauge by."""
 
@@ -29,15 +30,14 @@ def draw(plan: Plan) -> list[Drawing]:
 
 def _gauge(plan: Plan, mark: DropMark, number: int, of: int) -> Drawing:
     zero = min(mark.cut, mark.finish, mark.floor)
-    named: dict[Length, list[str]] = {}
-    for name, height in (("floor mark", mark.floor), ("finish line", mark.finish), ("cut line", mark.cut)):
-        named.setdefault(height - zero, []).append(name)
-    rules = [
-        Rule(at.mm, LineType.MARK if at else None, plan.tape.read(at).label if at else "", " = ".join(names))
-        for at, names in named.items()
+    lines = [
+        ("cut line", mark.cut - zero, f"{plan.tape.read(plan.hem.allowance).plain} below the finish line"),
+        ("finish line", mark.finish - zero, ""),
+        ("floor mark", mark.floor - zero, ""),
     ]
-    items, reach = rule(rules, RULED, 1)
-    end = Fraction(ceil(max(reach, float(max(named).mm)) + HEADROOM))
+    rules = [Rule(at.mm, LineType.MARK if at else None, name, said) for name, at, said in lines]
+    items, reach = rule(rules, RULED, 1, SIZE)
+    end = Fraction(ceil(max(reach, float(max(at for _, at, _ in lines).mm)) + HEADROOM))
     place = f"floor mark {number} of {of}: " if of > 1 else ""
     height = plan.tape.show(mark.cut)
     return Drawing(
@@ -52,7 +52,7 @@ def _gauge(plan: Plan, mark: DropMark, number: int, of: int) -> Drawing:
         inward=-1,
         lane=Lane(-RULED - LANE, -RULED),
         registration=(-6, -RULED + 6),
-        marks=tuple(Mark(" = ".join(names), at.mm) for at, names in sorted(named.items())),
+        marks=tuple(Mark(name, at.mm) for name, at, _ in lines),
         items=(*_outline(end), *items),
         on_card=True,
         quarter_turns=1,

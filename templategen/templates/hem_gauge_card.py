@@ -28,9 +28,9 @@ def draw(plan: Plan) -> list[Drawing]:
     """
     lines = _lines(plan)
     base = Rule(Fraction(0), None, "", "base edge: fold and press over it")
-    topmost = lines[-1]
-    items, reach = rule([base, *lines[:-1], replace(topmost, kind=None, below=True)], RULED, 2)
-    end = topmost.at
+    end = lines[-1].at
+    at_the_edge = [replace(line, kind=None, below=True) if line.at == end else line for line in lines]
+    items, reach = rule([base, *at_the_edge], RULED, 2)
     if reach > end:
         items, reach = rule([base, *lines], RULED, 2)
         end = Fraction(ceil(reach + 1))
@@ -50,7 +50,7 @@ def draw(plan: Plan) -> list[Drawing]:
             inward=-1,
             lane=Lane(-RULED - LANE, -RULED),
             registration=(-6, -RULED + 6),
-            marks=tuple(Mark(line.name, line.at) for line in lines),
+            marks=tuple(Mark(line.plain, line.at) for line in lines),
             items=(*_outline(steps, end, width), *items, *_step_values(steps, width, plan.tape)),
             on_card=True,
             quarter_turns=1,
@@ -59,22 +59,22 @@ def draw(plan: Plan) -> list[Drawing]:
 
 
 def _lines(plan: Plan) -> list[Rule]:
-    """What the card measures, from the base edge up; lines that fall together share one label."""
+    """What the card measures, from the base edge up."""
     hem = plan.hem
-    named: dict[Length, Rule] = {}
-    for length, kind, name in (
-        (hem.turn_under, LineType.MARK, "turn-under"),
-        (hem.depth, LineType.MARK, "hem depth"),
-        (hem.allowance, LineType.MARK, "hem + turn-under"),
-        (hem.stitch_line, LineType.STITCH, "stitching"),
-        (hem.fold_to_turn, LineType.FOLD, "fold-to line 1"),
-        (hem.fold_to_depth, LineType.FOLD, "fold-to line 2"),
-    ):
-        if length in named:
-            named[length] = replace(named[length], name=f"{named[length].name} = {name}")
-        else:
-            named[length] = Rule(length.mm, kind, plan.tape.read(length).label, name)
-    return sorted(named.values(), key=lambda line: line.at)
+    return sorted(
+        (
+            Rule(length.mm, kind, plan.tape.read(length).label, name)
+            for length, kind, name in (
+                (hem.turn_under, LineType.MARK, "turn-under"),
+                (hem.depth, LineType.MARK, "hem depth"),
+                (hem.allowance, LineType.MARK, "hem + turn-under"),
+                (hem.stitch_line, LineType.STITCH, "stitching"),
+                (hem.fold_to_turn, LineType.FOLD, "fold-to line 1"),
+                (hem.fold_to_depth, LineType.FOLD, "fold-to line 2"),
+            )
+        ),
+        key=lambda line: line.at,
+    )
 
 
 def _outline(steps: Sequence[Length], end: Fraction, width: int) -> tuple[Item, ...]:

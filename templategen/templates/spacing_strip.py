@@ -8,6 +8,7 @@ from fractions import Fraction
 from math import ceil
 
 from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Text, path, width_of
+from ..lengths import Tape
 from ..planning import Plan
 
 TICK = 10
@@ -61,8 +62,7 @@ def draw(plan: Plan) -> list[Drawing]:
     return [
         Drawing(
             name="spacing strip",
-            caption=f"Distances from the left end, in {'inches' if tape.units == 'inch' else 'millimetres'}. "
-            "Back of the panel towards you.",
+            caption=_caption(tape, labels),
             up="top edge of the casing",
             start=Fraction(0),
             end=width,
@@ -77,6 +77,12 @@ def draw(plan: Plan) -> list[Drawing]:
             ends=("left edge of the panel", "right edge of the panel"),
         )
     ]
+
+
+def _caption(tape: Tape, distances: Sequence[str]) -> str:
+    signs = " + is a hair over, − a hair under." if any(label[-1] in "+−" for label in distances) else ""
+    unit = "inches" if tape.units == "inch" else "millimetres"
+    return f"Back of the panel towards you. Boxes: loops. Distances: {unit} from the left end.{signs}"
 
 
 def _lettering(numbers: Sequence[str], distances: Sequence[str], pitch: float) -> _Lettering:

@@ -87,7 +87,7 @@ def _attach(canvas: Canvas, attachments: Mapping[str, str]) -> None:
 
 
 @dataclass(frozen=True, slots=True)
-class _Frame:
+class Frame:
     """From millimetres of a drawing, or of the sheet, to points of the page."""
 
     x: float
@@ -104,13 +104,9 @@ class _Frame:
 
 
 def _draw_sheet(canvas: Canvas, sheet: Sheet, correction: Correction) -> None:
-    across = POINTS_PER_MM / float(correction.across)
-    along = POINTS_PER_MM / float(correction.along)
-    groups = [(_Frame(0, 0, 0, across, along), sheet.items)]
-    groups += [(_frame(placed, across, along), placed.items) for placed in sheet.placed]
     lines: dict[LineType, list[tuple[float, float, float, float]]] = {}
-    texts: list[tuple[_Frame, Text]] = []
-    for frame, items in groups:
+    texts: list[tuple[Frame, Text]] = []
+    for frame, items in frames(sheet, correction):
         for item in items:
             if isinstance(item, Line):
                 start = frame.point(float(item.x1), float(item.y1))
@@ -119,26 +115,35 @@ def _draw_sheet(canvas: Canvas, sheet: Sheet, correction: Correction) -> None:
                 texts.append((frame, item))
             else:
                 _draw_shape(canvas, frame, item)
-    canvas.setLineCap(0)
     for kind, segments in lines.items():
         _set_line(canvas, kind)
         canvas.lines(segments)
     _draw_texts(canvas, texts)
 
 
-def _frame(placed: Placed, across: float, along: float) -> _Frame:
+def frames(sheet: Sheet, correction: Correction) -> list[tuple[Frame, tuple[Item, ...]]]:
+    """All that stands on ``sheet``, group by group, with the frame that takes it to the page."""
+    across = POINTS_PER_MM / float(correction.across)
+    along = POINTS_PER_MM / float(correction.along)
+    placed = [(_frame(placed, across, along), placed.items) for placed in sheet.placed]
+    return [(Frame(0, 0, 0, across, along), sheet.items), *placed]
+
+
+def _frame(placed: Placed, across: float, along: float) -> Frame:
     """The frame in which a placed piece's own coordinates come to lie where the layout put them."""
     start = placed.piece.start
     dx, dy = placed.direction
-    return _Frame(float(placed.x - dx * start), float(placed.y - dy * start), placed.turn, across, along)
+    return Frame(float(placed.x - dx * start), float(placed.y - dy * start), placed.turn, across, along)
 
 
 def _set_line(canvas: Canvas, kind: LineType) -> None:
     canvas.setLineWidth(kind.width * POINTS_PER_MM)
+    # Continuous lines end square, which closes the corners of outlines; dashes keep their lengths.
+    canvas.setLineCap(0 if kind.dashes else 2)
     canvas.setDash([length * POINTS_PER_MM for length in kind.dashes])
 
 
-def _draw_shape(canvas: Canvas, frame: _Frame, item: Ring | Solid) -> None:
+def _draw_shape(canvas: Canvas, frame: Frame, item: Ring | Solid) -> None:
     if isinstance(item, Ring):
         _set_line(canvas, item.kind)
         x, y = frame.point(float(item.x), float(item.y))
@@ -155,7 +160,7 @@ def _draw_shape(canvas: Canvas, frame: _Frame, item: Ring | Solid) -> None:
 _TURNS = {0: (1, 0), 90: (0, 1), 180: (-1, 0), 270: (0, -1)}
 
 
-def _draw_texts(canvas: Canvas, texts: Iterable[tuple[_Frame, Text]]) -> None:
+def _draw_texts(canvas: Canvas, texts: Iterable[tuple[Frame, Text]]) -> None:
     writer = canvas.beginText()
     for frame, text in texts:
         setting = set_text(text.text, text.size, text.bold)

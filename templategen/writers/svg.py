@@ -12,7 +12,6 @@ from typing import Any
 
 import svgwrite
 from fontTools.pens.svgPathPen import SVGPathPen
-from fontTools.pens.transformPen import TransformPen
 from fontTools.ttLib import TTFont
 
 from ..drawing import MM_PER_POINT, Drawing, Item, Line, LineType, Ring, Solid, Text, set_text
@@ -38,8 +37,9 @@ def svg(drawing: Drawing, items: Iterable[Item]) -> str:
         size=(f"{wide}mm", f"{tall}mm"), viewBox=f"0 0 {wide} {tall}", debug=False, profile="full"
     )
     sheet.set_desc(title=f"{drawing.name[0].upper()}{drawing.name[1:]}", desc=f"{drawing.caption} Scale 1:1.")
-    place = sheet.g(transform=_placing(drawing, upright), fill="none", stroke="black", stroke_linecap="butt")
+    place = sheet.g(transform=_placing(drawing, upright), fill="none", stroke="black")
     groups: dict[LineType, Any] = {}
+    letters = _Letters(sheet)
     for item in items:
         if isinstance(item, Line | Ring):
             group = groups.get(item.kind)
@@ -50,7 +50,7 @@ def svg(drawing: Drawing, items: Iterable[Item]) -> str:
             points = [(decimal(x), decimal(y)) for x, y in item.points]
             place.add(sheet.polygon(points, fill="black", stroke="none"))
         else:
-            place.add(_lettering(sheet, item))
+            place.add(letters.set(item))
     sheet.add(place)
     out = StringIO()
     sheet.write(out, pretty=False)
@@ -68,8 +68,10 @@ def _placing(drawing: Drawing, upright: bool) -> str:
 
 
 def _group(sheet: svgwrite.Drawing, kind: LineType) -> Any:
-    dashes = {"stroke_dasharray": " ".join(f"{length:g}" for length in kind.dashes)} if kind.dashes else {}
-    return sheet.g(class_=kind.name.lower(), stroke_width=kind.width, **dashes)
+    look = {"stroke_linecap": "square"}
+    if kind.dashes:
+        look = {"stroke_dasharray": " ".join(f"{length:g}" for length in kind.dashes)}
+    return sheet.g(class_=kind.name.lower(), stroke_width=kind.width, **look)
 
 
 def _stroke(sheet: svgwrite.Drawing, item: Line | Ring) -> Any:
@@ -78,36 +80,67 @@ def _stroke(sheet: svgwrite.Drawing, item: Line | Ring) -> Any:
     return sheet.line((decimal(item.x1), decimal(item.y1)), (decimal(item.x2), decimal(item.y2)))
 
 
-def _lettering(sheet: svgwrite.Drawing, text: Text) -> Any:
-    """The text's glyph outlines as one path, its words beside it for who cannot see it."""
-    setting = set_text(text.text, text.size, text.bold)
-    cos, sin = _TURNS[text.turn]
-    back = setting.width * text.anchor.value
-    x, y = float(text.x) - cos * back, float(text.y) - sin * back
-    glyphs, characters, em = _glyphs(text.bold)
-    pen = SVGPathPen(glyphs, ntos=lambda number: f"{number:.3f}".rstrip("0").rstrip("."))
-    for run in setting.runs:
-        scale = run.size * MM_PER_POINT / em
-        along = run.dx
-        for character in run.text:
-            name = characters[ord(character)]
-            place = (
-                cos * scale,
-                sin * scale,
-                -sin * scale,
-                cos * scale,
-                x + cos * along - sin * run.dy,
-                y + sin * along + cos * run.dy,
-            )
-            glyphs[name].draw(TransformPen(pen, place))
-            along += glyphs[name].width * scale
-    outline = sheet.path(pen.getCommands(), fill="black", stroke="none")
-    outline.set_desc(title=text.text)
-    return outline
+class _Letters:
+    """The glyphs that a file needs, each defined once and used wherever it stands."""
+
+    def __init__(self, sheet: svgwrite.Drawing) -> None:
+        self._sheet = sheet
+        self._defined: dict[tuple[bool, str], str] = {}
+
+    def set(self, text: Text) -> Any:
+        """``text`` as glyph outlines, its words beside them for who cannot see them."""
+        setting = set_text(text.text, text.size, text.bold)
+        cos, sin = _TURNS[text.turn]
+        back = setting.width * text.anchor.value
+        x, y = float(text.x) - cos * back, float(text.y) - sin * back
+        font = _font(text.bold)
+        line = self._sheet.g()
+        line.set_desc(title=text.text)
+        for run in setting.runs:
+            scale = run.size * MM_PER_POINT / font.em
+            along = run.dx
+            for character in run.text:
+                ex, ey = x + cos * along - sin * run.dy, y + sin * along + cos * run.dy
+                place = (cos * scale, sin * scale, -sin * scale, cos * scale, ex, ey)
+                if outline := self._outline(text.bold, character):
+                    line.add(self._sheet.use(outline, transform=f"matrix({' '.join(f'{n:.6g}' for n in place)})"))
+                along += font.advance(character) * scale
+        return line
+
+    def _outline(self, bold: bool, character: str) -> str:
+        """A reference to the glyph's outline, defined at first use; "" for a blank."""
+        key = (bold, character)
+        if key not in self._defined:
+            commands = _font(bold).outline(character)
+            name = f"{'b' if bold else 'r'}{ord(character):x}"
+            if commands:
+                self._sheet.defs.add(self._sheet.path(commands, id=name, fill="black", stroke="none"))
+            self._defined[key] = f"#{name}" if commands else ""
+        return self._defined[key]
+
+
+class _Font:
+    """Glyph outlines of one face, in font units."""
+
+    def __init__(self, bold: bool) -> None:
+        font = TTFont(face(bold).path, lazy=True)
+        self._glyphs = font.getGlyphSet()
+        self._names = font.getBestCmap()
+        self.em: int = font["head"].unitsPerEm
+
+    def advance(self, character: str) -> float:
+        width: float = self._glyphs[self._names[ord(character)]].width
+        return width
+
+    @cache  # noqa: B019 - the two fonts live as long as the process
+    def outline(self, character: str) -> str:
+        """The glyph's outline as SVG path commands."""
+        pen = SVGPathPen(self._glyphs)
+        self._glyphs[self._names[ord(character)]].draw(pen)
+        commands: str = pen.getCommands()
+        return commands
 
 
 @cache
-def _glyphs(bold: bool) -> tuple[Any, dict[int, str], int]:
-    """The face's outlines, its characters' glyph names, and its units to the em."""
-    font = TTFont(face(bold).path, lazy=True)
-    return font.getGlyphSet(), font.getBestCmap(), font["head"].unitsPerEm
+def _font(bold: bool) -> _Font:
+    return _Font(bold)

@@ -5,6 +5,8 @@ from __future__ import annotations
 import subprocess
 import sys
 import time
+import tomllib
+from decimal import Decimal
 from fractions import Fraction
 
 import pytest
@@ -73,8 +75,8 @@ def test_a_spec_typed_in_millimetres_says_the_same_as_one_in_inches() -> None:
     in_mm = {
         "rod.length": '"1524 mm"', "rod.diameter": '"19.05 mm"', "panel.width": '"137,16 cm"',
         "panel.length": '"2.4384 m"', "panel.casing": '"76.2 mm"', "panel.hem": '"5.08 cm"',
-        "panel.turn_under": '"9.525 mm"', "drop.floor_marks": '["346.075 mm"]', "drop.clearance": '"19,05 mm"',
-        "hem.depth": '"101.6 mm"', "hem.turn_under": '"15.875 mm"',
+        "panel.turn_under": '"9.525 mm"', "drop.floor_marks": '["346.075 mm"]',
+        "drop.clearance": '"19,05 mm"', "hem.depth": '"101.6 mm"', "hem.turn_under": '"15.875 mm"',
     }  # fmt: skip
     spec = read_spec(toml_text(FIELDS_OF_A_SPEC | in_mm))
     assert spec == read_spec(spec_with()) and hash(spec) == hash(read_spec(spec_with()))
@@ -165,9 +167,11 @@ def test_a_value_that_its_field_does_not_take(field: str, value: str, said: str)
 
 
 RIGHT = [
-    ("panel__hem", '"0 in"'), ("drop__clearance", '"−1 1/2 in"'), ("drop__clearance", "0"), ("rod__overlap", '"0 in"'),
+    ("panel__hem", '"0 in"'), ("drop__clearance", '"−1 1/2 in"'), ("drop__clearance", "0"),
+    ("rod__overlap", '"1 in"'), ("heading__count", "2"),
     ("drop__floor_marks", '["−2 in", "1 in"]'), ("panel__width", '"100 mm"'), ("panel__width", '"60 m"'),
-    ("rod__diameter", '"1 mm"'), ("rod__diameter", '"150 mm"'), ("panel__count", "500"), ("heading__count", "2000"),
+    ("rod__diameter", '"1 mm"'), ("rod__diameter", '"150 mm"'), ("panel__count", "500"),
+    ("heading__count", "2000"),
     ("hem__depth", '"1 m"'), ("printer__across", '"97 mm"'), ("printer__along", '"103.00 mm"'),
     ("printer__across", '"97.27 mm"'), ("paper__margins__left", "0"), ("paper__margins__bottom", '"100 mm"'),
     ("tape_step", '"1/32 in"'), ("panel__turn_under", '"2 in"'), ("heading__edge_inset", '"26 7/8 in"'),
@@ -177,10 +181,7 @@ RIGHT = [
 
 @pytest.mark.parametrize(("field", "value"), RIGHT)
 def test_a_value_at_the_edge_of_what_its_field_takes(field: str, value: str) -> None:
-    changes: dict[str, str | None] = {field: value}
-    if field == "panel__hem":
-        changes["panel__turn_under"] = '"0 in"'
-    assert isinstance(read_spec(spec_with(**changes)), Spec) or field
+    assert read_spec(spec_with(**{field: value})) != read_spec(spec_with())
 
 
 BEYOND = [
@@ -224,6 +225,7 @@ def test_something_must_say_where_the_floor_is() -> None:
 MISNAMED = [
     ("[panel]\ndiameter = 3", "panel.diameter", "did you mean rod.diameter?"),
     ("[panel]\nwidht = 3", "panel.widht", "did you mean panel.width?"),
+    ("[heading]\nlength = 3", "heading.length", "did you mean heading.loop_length?"),
     ("[panel]\nlong = 3", "panel.long", "did you mean panel.length?"),
     ("[paper]\nleft = 3", "paper.left", "did you mean paper.margins.left?"),
     ("[paper]\nmargin = 3", "paper.margin", "did you mean [paper.margins]?"),
@@ -273,12 +275,13 @@ def test_what_is_not_toml_is_refused_by_its_line(text: str, line: str, said: str
     ["a=" + "[" * 100_000, "a" + ".a" * 100_000 + "=1", '""' + '.""' * 100_000 + "=1", "a=" + "{a=" * 50_000,
      "a = " + "9" * 5000, "#" + "x" * 1024 * 1024, "é" * 600_000, "\n".join(f"n{i}=1" for i in range(50_000)),
      "a" * 1_000_000, "[" + "a." * 500_000],
-    ids=["lists", "dotted name", "quoted names", "tables", "digits", "long", "long in bytes", "names", "word", "header"],
+    ids=["lists", "dotted name", "quoted names", "tables", "digits", "long", "long in bytes", "names", "word",
+         "header"],
 )  # fmt: skip
 def test_texts_made_to_choke_on_are_refused_in_a_moment(text: str) -> None:
     started = time.perf_counter()
     assert len(faults_of(text)) < 150
-    assert time.perf_counter() - started < 3
+    assert time.perf_counter() - started < 5
 
 
 @given(spec_texts())
@@ -287,15 +290,12 @@ def test_every_generated_spec_is_read_and_is_frozen(text: str) -> None:
     spec = read_spec(text)
     assert spec.source == text
     with pytest.raises(ValueError, match="frozen"):
-        spec.title = "another"  # type: ignore[misc]
+        spec.title = "another"
 
 
 @given(specs())
 @settings(max_examples=40)
 def test_a_spec_is_the_same_from_plain_tables(spec: Spec) -> None:
-    import tomllib
-    from decimal import Decimal
-
     assert spec_from_tables(tomllib.loads(spec.source, parse_float=Decimal)) == spec
 
 

@@ -44,8 +44,8 @@ def test_fields_that_stand_as_notes_can_be_filled_in_as_they_stand(units: Units)
 def test_every_field_takes_its_own_example(path: str) -> None:
     field = FIELDS[path]
     for units in ("inch", "metric"):
-        sample = field.about.sample(units)  # type: ignore[arg-type]
-        assert read_value(field, sample, units) is not None  # type: ignore[arg-type]
+        sample = field.about.sample(units)
+        assert read_value(field, sample, units) is not None
     assert field.required or field.about.left_out, "an optional field says what happens without it"
     assert field.kind not in ("length", "lengths", "count") or path == "tape_step" or field.about.most
 
@@ -91,6 +91,13 @@ def test_answers_become_a_spec() -> None:
     assert spec.rod.diameter == inches("3/4")
     assert spec.drop.floor_marks == (inches("109/8"), inches("27/2")) and spec.drop.rod_to_floor is None
     assert any("steel or wooden rule" in line for line in said)
+
+
+def test_bare_numbers_are_in_the_unit_that_was_answered_first() -> None:
+    in_mm = {"units": ["metric"], "rod.diameter": ["19"], "drop.clearance": ["20"], "panel.width": ["1370"]}
+    in_mm |= {"panel.casing": ["75"], "panel.hem": ["50"], "panel.turn_under": ["10"], "hem.depth": ["100"]}
+    spec = read_spec(interview(asker(answered() | in_mm | {"hem.turn_under": ["15"]}), lambda line: None))
+    assert spec.panel.width == millimetres(1370) and spec.rod.length == inches(60)
 
 
 def test_a_wrong_answer_is_explained_and_asked_again() -> None:
