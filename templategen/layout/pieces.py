@@ -11,20 +11,21 @@ from bisect import bisect
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from math import inf
 
-from ..drawing import Drawing, Line, Mark, Number
+from ..drawing import Drawing, Line, Mark
 
 TONGUE = Fraction(10)
 """Least length of the glued tongue, in mm: our choice, the width of a strip of office tape and more."""
 TRIMMED = Fraction(6)
 """Least length trimmed off at a match line, in mm: half of a registration mark and 2 mm."""
 _LONGEST_TONGUE, _LONGEST_TRIMMED = Fraction(28), Fraction(22)
-_TARGET_CLEAR = Fraction(9, 2)
+_Stretch = tuple[float, float]
+_TARGET_CLEAR = 4.5
 """Free of content on either side of a registration mark's centre, in mm: the mark is 3 1/2 mm each way."""
-_CLEARANCES = (Fraction(8), Fraction(4), Fraction(3, 2), Fraction(2, 5))
+_CLEARANCES = (8.0, 4.0, 1.5, 0.4)
 """From a match line to the nearest mark, label or number, in mm; the first that some place allows is kept."""
-_EDGE_CLEAR = Fraction(4, 5)
-_TENTH = Fraction(1, 10)
+_EDGE_CLEAR = 0.8
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,30 +144,36 @@ def _choose_joins(
 
 
 class _Places:
-    """Where along a drawing a join can stand without cutting a mark, a label or a number."""
+    """Where along a drawing a join can stand without cutting a mark, a label or a number.
+
+    Clearances are judged in floats, which is exact enough and fast; the place
+    that is chosen is a whole tenth of a millimetre, and exact.
+    """
 
     def __init__(self, drawing: Drawing) -> None:
-        low, high = sorted(drawing.registration)
-        everything: list[tuple[Number, Number]] = list(drawing.keep_whole)
-        between: list[tuple[Number, Number]] = []
+        low, high = sorted(float(y) for y in drawing.registration)
+        everything: list[_Stretch] = [(float(left), float(right)) for left, right in drawing.keep_whole]
+        between: list[_Stretch] = []
         for item in drawing.items:
             if isinstance(item, Line) and item.runs_along:
                 continue
             bounds = item.bounds
-            everything.append((bounds.left, bounds.right))
+            stretch = (float(bounds.left), float(bounds.right))
+            everything.append(stretch)
             if bounds.bottom < high + _TARGET_CLEAR and bounds.top > low - _TARGET_CLEAR:
-                between.append((bounds.left, bounds.right))
+                between.append(stretch)
         self._taken = _merged(everything)
-        self._gaps = {
-            clearance: _common(_gaps(self._taken, clearance), _gaps(_merged(between), _TARGET_CLEAR))
-            for clearance in _CLEARANCES
-        }
-        self._wide = _gaps(_merged(everything), Fraction(0))
+        targets = _gaps(_merged(between), _TARGET_CLEAR)
+        self._gaps = [_common(_gaps(self._taken, clearance), targets) for clearance in _CLEARANCES]
+        self._wide = _gaps(self._taken, 0.0)
 
     def best(self, ideal: Fraction, low: Fraction, high: Fraction) -> tuple[Fraction, bool]:
-        """The place nearest to ``ideal`` with the best clearance to be had between ``low`` and ``high``."""
-        for clearance in _CLEARANCES:
-            found = _nearest(self._gaps[clearance], ideal, low, high)
+        """The place nearest to ``ideal`` with the best clearance to be had between ``low`` and ``high``.
+
+        The second of the pair says whether marks stand too close for any clearance.
+        """
+        for gaps in self._gaps:
+            found = _nearest(gaps, ideal, low, high)
             if found is not None:
                 return found, False
         found = _nearest(self._wide, ideal, low, high)
@@ -176,20 +183,18 @@ class _Places:
         """The least distance from ``at``, to one side, at which a piece can end without cutting anything."""
         distance = least
         while distance <= most:
-            edge = at + side * distance
-            if not any(left - _EDGE_CLEAR < edge < right + _EDGE_CLEAR for left, right in self._near(edge)):
+            edge = float(at + side * distance)
+            i = bisect(self._taken, (edge, edge))
+            near = self._taken[max(0, i - 1) : i + 1]
+            if not any(left - _EDGE_CLEAR < edge < right + _EDGE_CLEAR for left, right in near):
                 return distance
             distance += Fraction(1, 2)
         return least
 
-    def _near(self, x: Fraction) -> Sequence[tuple[Number, Number]]:
-        i = bisect(self._taken, (x, x))
-        return self._taken[max(0, i - 2) : i + 2]
 
-
-def _merged(stretches: list[tuple[Number, Number]]) -> list[tuple[Number, Number]]:
+def _merged(stretches: list[_Stretch]) -> list[_Stretch]:
     """Overlapping stretches made one, in order."""
-    merged: list[tuple[Number, Number]] = []
+    merged: list[_Stretch] = []
     for left, right in sorted(stretches):
         if merged and left <= merged[-1][1]:
             merged[-1] = (merged[-1][0], max(right, merged[-1][1]))
@@ -198,19 +203,19 @@ def _merged(stretches: list[tuple[Number, Number]]) -> list[tuple[Number, Number
     return merged
 
 
-def _gaps(taken: list[tuple[Number, Number]], clearance: Fraction) -> list[tuple[Number, Number]]:
+def _gaps(taken: list[_Stretch], clearance: float) -> list[_Stretch]:
     """The stretches that keep ``clearance`` from everything taken."""
-    edges = [(float("-inf"), float("-inf")), *taken, (float("inf"), float("inf"))]
+    edges = [(-inf, -inf), *taken, (inf, inf)]
     return [
-        (before[1] + clearance, after[0] - clearance)
-        for before, after in zip(edges, edges[1:], strict=False)
-        if after[0] - before[1] >= 2 * clearance
+        (before + clearance, after - clearance)
+        for (_, before), (after, _) in zip(edges, edges[1:], strict=False)
+        if after - before >= 2 * clearance
     ]
 
 
-def _common(a: list[tuple[Number, Number]], b: list[tuple[Number, Number]]) -> list[tuple[Number, Number]]:
+def _common(a: list[_Stretch], b: list[_Stretch]) -> list[_Stretch]:
     """The stretches that lie in both."""
-    common: list[tuple[Number, Number]] = []
+    common: list[_Stretch] = []
     i = j = 0
     while i < len(a) and j < len(b):
         left, right = max(a[i][0], b[j][0]), min(a[i][1], b[j][1])
@@ -223,23 +228,24 @@ def _common(a: list[tuple[Number, Number]], b: list[tuple[Number, Number]]) -> l
     return common
 
 
-def _nearest(gaps: list[tuple[Number, Number]], ideal: Fraction, low: Fraction, high: Fraction) -> Fraction | None:
+def _nearest(gaps: list[_Stretch], ideal: Fraction, low: Fraction, high: Fraction) -> Fraction | None:
     """The point of ``gaps`` nearest to ``ideal`` between ``low`` and ``high``, on a tenth of a millimetre."""
     best: Fraction | None = None
-    for left, right in gaps:
-        left, right = max(left, low), min(right, high)
-        if left > right:
-            continue
-        point = _on_a_tenth(min(max(ideal, left), right), left, right)
-        if best is None or abs(point - ideal) < abs(best - ideal):
+    goal, least, most = float(ideal), float(low), float(high)
+    first = max(0, bisect(gaps, (least, least)) - 1)
+    for left, right in gaps[first:]:
+        if left > most or (best is not None and left - goal > abs(float(best) - goal)):
+            break
+        point = _tenth_between(min(max(goal, left, least), right, most), max(left, least), min(right, most))
+        if point is not None and (best is None or abs(point - ideal) < abs(best - ideal)):
             best = point
     return best
 
 
-def _on_a_tenth(point: Number, left: Number, right: Number) -> Fraction:
-    """``point`` moved to a whole tenth of a millimetre where one lies between ``left`` and ``right``."""
-    tenth = round(Fraction(point) / _TENTH) * _TENTH
-    for candidate in (tenth, tenth + _TENTH, tenth - _TENTH):
-        if left <= candidate <= right:
-            return candidate
-    return Fraction(point)
+def _tenth_between(point: float, left: float, right: float) -> Fraction | None:
+    """The whole tenth of a millimetre nearest to ``point`` that lies between ``left`` and ``right``."""
+    tenth = round(point * 10)
+    for candidate in (tenth, tenth + 1, tenth - 1):
+        if left <= candidate / 10 <= right:
+            return Fraction(candidate, 10)
+    return None

@@ -6,6 +6,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from io import BytesIO
 
+from reportlab import rl_config
 from reportlab.pdfbase import pdfdoc, pdfmetrics
 from reportlab.pdfbase.ttfonts import TTFont
 from reportlab.pdfgen.canvas import Canvas
@@ -14,6 +15,11 @@ from ..drawing import Item, Line, LineType, Ring, Solid, Text, set_text
 from ..drawing.faces import face
 from ..layout import Correction, Kit, Placed, Sheet
 from .numbers import POINTS_PER_MM
+
+
+# Streams are compressed and no more: text armour would make files a quarter longer.
+# Set here because the environment can change reportlab's defaults.
+rl_config.useA85 = 0
 
 
 def pdf(kit: Kit, attachments: Mapping[str, str] | None = None) -> bytes:

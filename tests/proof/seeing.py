@@ -1,0 +1,210 @@
+"""Seeing: a page rendered by PDFium, the pieces cut out of it, and the strokes in a piece's picture.
+
+Nothing here knows what a template should look like. The list of what lies
+where on the paper serves as a pair of scissors and for nothing else.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import dataclass
+from typing import Any
+
+import cv2
+import numpy as np
+import numpy.typing as npt
+import pypdfium2
+
+DPI = 600
+MM_PER_INCH = 25.4
+_SPARE = 0.9
+"""Around a piece that is cut out, in mm: pieces lie 2 mm apart."""
+_INK = 0.5
+"""How dark a profile must be, from 0 to 1, to count as a stroke."""
+
+Shade = npt.NDArray[np.uint8]
+Profile = npt.NDArray[np.float64]
+
+
+@dataclass(frozen=True)
+class Stroke:
+    """A line seen across a profile: where its middle is, and how wide its ink, in mm."""
+
+    at: float
+    ink: float
+
+
+@dataclass(frozen=True)
+class Picture:
+    """Ink from 0 (paper) to 255 (black), x to the right and y down, with the size of a picture's point in mm."""
+
+    ink: Shade
+    mm_x: float
+    mm_y: float
+
+    @property
+    def width(self) -> float:
+        return self.ink.shape[1] * self.mm_x
+
+    @property
+    def height(self) -> float:
+        return self.ink.shape[0] * self.mm_y
+
+    def part(self, left: float, top: float, right: float, bottom: float) -> tuple[Shade, float, float]:
+        """The points between these limits in mm, and where the first of them begins."""
+        x1, x2 = _limits(left / self.mm_x, right / self.mm_x, self.ink.shape[1])
+        y1, y2 = _limits(top / self.mm_y, bottom / self.mm_y, self.ink.shape[0])
+        return self.ink[y1:y2, x1:x2], x1 * self.mm_x, y1 * self.mm_y
+
+    def strokes_across(self, left: float, top: float, right: float, bottom: float) -> list[Stroke]:
+        """Upright lines that run the whole height of a box, from left to right."""
+        part, start, _ = self.part(left, top, right, bottom)
+        return list(strokes(_mean(part, 0), start, self.mm_x))
+
+    def strokes_down(self, left: float, top: float, right: float, bottom: float) -> list[Stroke]:
+        """Level lines that run the whole width of a box, from the top down."""
+        part, _, start = self.part(left, top, right, bottom)
+        return list(strokes(_mean(part, 1), start, self.mm_y))
+
+
+@dataclass(frozen=True)
+class CutOut:
+    """A piece as it lies on the table, its template's direction to the right."""
+
+    template: str
+    number: int
+    """What the piece is called in the list, to name it in a message."""
+    picture: Picture
+    datum_above: bool
+    """Whether its datum edge is the upper edge of the picture."""
+
+
+def _limits(low: float, high: float, size: int) -> tuple[int, int]:
+    return max(0, round(low)), min(size, round(high))
+
+
+def _mean(part: Shade, axis: int) -> Profile:
+    return np.asarray(part.mean(axis=axis, dtype=np.float64) / 255)
+
+
+def strokes(profile: Profile, start: float, step: float) -> Iterator[Stroke]:
+    """Where the profile is dark: the middle of the ink, to a part of a point."""
+    dark = np.concatenate([[False], profile > _INK, [False]])
+    turns = np.flatnonzero(dark[1:] != dark[:-1])
+    for first, last in zip(turns[::2], turns[1::2], strict=True):
+        low, high = max(0, int(first) - 2), min(len(profile), int(last) + 2)
+        ink = profile[low:high]
+        middle = float((ink * (np.arange(low, high) + 0.5)).sum() / ink.sum())
+        yield Stroke(start + middle * step, float(ink.sum()) * step)
+
+
+class Pages:
+    """The pages of a PDF as PDFium draws them, each rendered when it is asked for."""
+
+    def __init__(self, pdf: bytes) -> None:
+        self._document = pypdfium2.PdfDocument(pdf)
+        self._drawn: tuple[int, Picture] | None = None
+
+    def __len__(self) -> int:
+        return len(self._document)
+
+    def page(self, number: int) -> Picture:
+        """A page, counted from 1. PDFium stretches it to whole points, each way by itself: so is the scale."""
+        if self._drawn is None or self._drawn[0] != number:
+            page = self._document[number - 1]
+            width, height = page.get_size()
+            ink = page.render(scale=DPI / 72, grayscale=True).to_numpy()
+            ink = 255 - ink.reshape(ink.shape[:2])
+            high, wide = ink.shape
+            picture = Picture(ink, width / 72 * MM_PER_INCH / wide, height / 72 * MM_PER_INCH / high)
+            self._drawn = (number, picture)
+        return self._drawn[1]
+
+    def close(self) -> None:
+        self._document.close()
+
+
+def cut_out(page: Picture, piece: dict[str, Any], by_eye: np.random.Generator) -> CutOut:
+    """A piece cut out of its page, a little too large and nowhere exactly, turned to be read along."""
+    (dx, dy), (ix, iy) = piece["direction"], piece["inward"]
+    x, y = piece["datum"]["x_mm"], page.height - piece["datum"]["y_mm"]
+    length, depth = piece["along_mm"][1] - piece["along_mm"][0], piece["depth_mm"]
+    xs = sorted((x, x + dx * length + ix * depth))
+    ys = sorted((y, y - dy * length - iy * depth))
+    left, top, right, bottom = (_SPARE + by_eye.uniform(-0.2, 0.2, 4)).tolist()
+    ink, _, _ = page.part(xs[0] - left, ys[0] - top, xs[1] + right, ys[1] + bottom)
+    if dy:
+        return CutOut(
+            piece["template"], piece["piece"], Picture(np.rot90(ink, -1).copy(), page.mm_y, page.mm_x), ix > 0
+        )
+    return CutOut(piece["template"], piece["piece"], Picture(ink.copy(), page.mm_x, page.mm_y), iy < 0)
+
+
+# Registration marks: a ring of 2.5 mm with a cross of 3.5 mm arms.
+_RING, _ARM, _REACH = 2.5, 3.5, 4.0
+_COARSE = 4
+_LIKENESS = 0.55
+
+
+def registration_marks(picture: Picture) -> list[complex]:
+    """The centres of all rings with a cross in them, in mm, x + y i."""
+    small = cv2.resize(
+        picture.ink, (picture.ink.shape[1] // _COARSE, picture.ink.shape[0] // _COARSE), interpolation=cv2.INTER_AREA
+    )
+    pattern = _pattern()
+    likeness = cv2.matchTemplate(small, pattern, cv2.TM_CCOEFF_NORMED)
+    peaks = (likeness > _LIKENESS) & (likeness == cv2.dilate(likeness, np.ones((21, 21))))
+    half = pattern.shape[0] / 2
+    found = []
+    for row, column in zip(*np.nonzero(peaks), strict=True):
+        guess = complex((column + half) * _COARSE * picture.mm_x, (row + half) * _COARSE * picture.mm_y)
+        centre = _cross(picture, _cross(picture, guess))
+        if centre is not None and _is_ringed(picture, centre):
+            found.append(centre)
+    return found
+
+
+def _pattern() -> Shade:
+    """A registration mark at the coarse scale, line widths those of a thin pen."""
+    points = DPI / MM_PER_INCH
+    size = 2 * int(_REACH * points / _COARSE) * _COARSE
+    ink = np.zeros((size, size), np.uint8)
+    middle = size // 2
+    cv2.circle(ink, (middle, middle), round(_RING * points), 255, 8, cv2.LINE_AA)
+    arm = round(_ARM * points)
+    cv2.line(ink, (middle - arm, middle), (middle + arm, middle), 255, 6)
+    cv2.line(ink, (middle, middle - arm), (middle, middle + arm), 255, 6)
+    return cv2.resize(ink, (size // _COARSE, size // _COARSE), interpolation=cv2.INTER_AREA)
+
+
+def _cross(picture: Picture, guess: complex | None) -> complex | None:
+    """The middle of the cross near ``guess``, from its four arms inside the ring."""
+    if guess is None:
+        return None
+    x, y = guess.real, guess.imag
+    ups = [
+        stroke.at
+        for low, high in ((-2.0, -0.7), (0.7, 2.0))
+        for stroke in picture.strokes_across(x - 0.9, y + low, x + 0.9, y + high)
+    ]
+    levels = [
+        stroke.at
+        for low, high in ((-2.0, -0.7), (0.7, 2.0))
+        for stroke in picture.strokes_down(x + low, y - 0.9, x + high, y + 0.9)
+    ]
+    if len(ups) != 2 or len(levels) != 2:
+        return None
+    return complex(sum(ups) / 2, sum(levels) / 2)
+
+
+def _is_ringed(picture: Picture, centre: complex) -> bool:
+    """Whether a ring of the right size stands round ``centre``: its ink, away from the arms, is looked for all round."""
+    angles = np.radians([a for a in range(0, 360, 5) if 20 < a % 90 < 70])
+    radii = np.arange(_RING - 0.5, _RING + 0.5, 0.02)
+    xs = (centre.real + np.outer(np.cos(angles), radii)) / picture.mm_x - 0.5
+    ys = (centre.imag + np.outer(np.sin(angles), radii)) / picture.mm_y - 0.5
+    ink = cv2.remap(picture.ink, xs.astype(np.float32), ys.astype(np.float32), cv2.INTER_LINEAR).astype(float)
+    if ink.max(axis=1).min() < 200:
+        return False
+    middles = (ink * radii).sum(axis=1) / ink.sum(axis=1)
+    return bool(abs(middles - _RING).max() < 0.06)
