@@ -90,9 +90,9 @@ def write_files(files: dict[str, bytes], folder: Path) -> None:
             with NamedTemporaryFile(dir=folder, prefix=f".{name}.", delete=False) as file:
                 ready.append((Path(file.name), folder / name))
                 file.write(content)
-        for written, name in ready:
+        for written, target in ready:
             written.chmod(0o666 & ~_umask())
-            os.replace(written, name)
+            os.replace(written, target)
     finally:
         for written, _ in ready:
             written.unlink(missing_ok=True)

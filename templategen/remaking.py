@@ -30,5 +30,6 @@ def carried_by(path: Path) -> tuple[str, Options]:
     except (PyPdfError, ValueError, KeyError, TypeError, AttributeError, IndexError, RecursionError):
         raise Refusal(Fault("", str(path), "this PDF cannot be read; give the spec itself")) from None
     if text is None:
-        raise Refusal(Fault("", str(path), f"this PDF carries no {SPEC_NAME}: it is no kit, or has lost its attachment"))
+        right = f"this PDF carries no {SPEC_NAME}: it is no kit, or has lost its attachment; give the spec itself"
+        raise Refusal(Fault("", str(path), right))
     return text, Options(asked.get("paper"), tuple(asked.get("only", ())), bool(asked.get("despite_stops")))

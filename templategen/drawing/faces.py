@@ -31,11 +31,23 @@ class Face:
 def face(bold: bool) -> Face:
     """The regular or the bold face, read once."""
     path = _font_file(_FILES[bold])
-    with TTFont(path, lazy=True) as font:
-        em = font["head"].unitsPerEm
-        widths = font["hmtx"].metrics
-        advances = {chr(code): widths[glyph][0] / em for code, glyph in font.getBestCmap().items()}
-        return Face(path.stem, path, advances, font["OS/2"].sCapHeight / em)
+    font = opened(path)
+    em = font["head"].unitsPerEm
+    widths = font["hmtx"].metrics
+    advances = {chr(code): widths[glyph][0] / em for code, glyph in font.getBestCmap().items()}
+    return Face(path.stem, path, advances, font["OS/2"].sCapHeight / em)
+
+
+@cache
+def opened(path: Path) -> TTFont:
+    """The font file at ``path``, its tables read as they are needed.
+
+    Glyphs are called by their numbers: to read thousands of names that nobody
+    asks for would take longer than all else that is done with the font.
+    """
+    font = TTFont(path, lazy=True)
+    font.setGlyphOrder([f"glyph{number}" for number in range(font["maxp"].numGlyphs)])
+    return font
 
 
 def _font_file(name: str) -> Path:

@@ -10,6 +10,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
+from itertools import pairwise
 from typing import TypeAlias
 
 from .lettering import Bounds, set_text
@@ -46,7 +47,8 @@ class LineType(Enum):
     @property
     def width(self) -> float:
         """Line width in millimetres."""
-        return self.value[0]
+        width: float = self.value[0]
+        return width
 
     @property
     def dashes(self) -> tuple[float, ...]:
@@ -148,8 +150,7 @@ Item: TypeAlias = Line | Ring | Solid | Text
 
 def path(kind: LineType, points: Iterable[tuple[Number, Number]]) -> tuple[Line, ...]:
     """The lines that join ``points`` in order."""
-    corners = list(points)
-    return tuple(Line(kind, *a, *b) for a, b in zip(corners, corners[1:], strict=False))
+    return tuple(Line(kind, *a, *b) for a, b in pairwise(points))
 
 
 def rectangle(kind: LineType, x1: Number, y1: Number, x2: Number, y2: Number) -> tuple[Line, ...]:

@@ -21,6 +21,8 @@ MM_PER_POINT = 25.4 / 72
 """One point is 1/72 in: ISO 32000-1, table 30."""
 
 _FRACTION = re.compile(r"(?<![\d/⁄.,])(?:(\d+)[ \u00a0])?(\d+)[/⁄](\d+)(?![\d/⁄])")
+_TIED = re.compile(r"(?<=\d) (?=\d+/\d|(?:in|mm|cm|m|ft)\b)")
+"""Blanks that a line is never broken at: between a whole number and its fraction, a number and its unit."""
 _FRACTION_SIZE = 0.62
 _NUMERATOR_RISE = 0.30
 _THIN_SPACE = 0.10
@@ -107,12 +109,12 @@ def width_of(text: str, size: float, bold: bool = False) -> float:
 def wrap(text: str, size: float, width: float, bold: bool = False) -> tuple[str, ...]:
     """``text`` broken at spaces into lines no wider than ``width`` millimetres.
 
-    A no-break space holds, and a mixed fraction is never torn from its whole number.
+    A no-break space holds; a number keeps its fraction and its unit.
     A single word that is wider than the line is broken between characters.
     """
     lines: list[str] = []
     line = ""
-    for word in re.sub(r"(\d) (\d+/\d)", "\\1\u00a0\\2", text).split(" "):
+    for word in _TIED.sub("\u00a0", text).split(" "):
         longer = f"{line} {word}" if line else word
         if width_of(longer, size, bold) <= width:
             line = longer

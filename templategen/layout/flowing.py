@@ -16,8 +16,8 @@ _LEADING = 0.46
 _BOX = 4.0
 _BOXES_IN_A_ROW = 12
 _MOST_BOXES = 36
-_LABEL_COLUMN = 0.27
-_VALUE_COLUMN = 0.27
+_LABEL_COLUMN = 0.26
+_VALUE_COLUMN = 0.32
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,7 +74,7 @@ def _lines(text: str, size: float, left: float, width: float, bold: bool = False
 def _(block: Heading, width: float) -> Iterator[_Strip]:
     size = TITLE if block.first else HEAD
     height, items = _lines(block.text, size, 0, width, bold=True)
-    above = 0.0 if block.first else 3.5
+    above = 3.0 if block.first else 3.5
     rule = [] if block.first else [Line(LineType.THIN, 0, -height - 0.6, width, -height - 0.6)]
     yield _Strip(above, (), True)
     yield _Strip(height + 2.0, (*items, *rule), True)

@@ -10,7 +10,7 @@ from ..drawing import Anchor, Item, Line, LineType, Text, width_of
 from ..lengths import MM_PER_INCH
 from .paper import Area
 
-HEADER = Fraction(9)
+HEADER = Fraction(11)
 """Height of the head of a sheet, in mm."""
 FOOTER = Fraction(11)
 """Height of its foot, which holds the bar across, in mm."""

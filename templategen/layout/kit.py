@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from ..drawing import Drawing, Item
+from ..drawing import Drawing, Item, Line, Ring
 from ..drawing.blocks import Block
 from ..errors import Fault, Refusal
 from .flowing import flow
@@ -116,7 +116,7 @@ def lay_out(
     for number in range(1, total + 1):
         on_it = placed[number - len(pages) - 1] if number > len(pages) else []
         items = pages[number - 1] if number <= len(pages) else []
-        used = {item.kind for each in on_it for item in each.items if hasattr(item, "kind")}
+        used = {item.kind for each in on_it for item in each.items if isinstance(item, Line | Ring)}
         sheets.append(
             Sheet(
                 number,
@@ -202,7 +202,7 @@ def _size(piece: Piece, turn: int) -> tuple[Fraction, Fraction]:
 
 def _datum(piece: Piece, turn: int, left: Fraction, top: Fraction) -> tuple[Fraction, Fraction]:
     """Where the piece's own point (start, 0) comes to lie, its box having this left and top on the sheet."""
-    low, high = Fraction(piece.drawing.low), Fraction(piece.drawing.high)
+    high = Fraction(piece.drawing.high)
     if turn:
         return left + high, top - piece.length
     return left, top - high

@@ -8,6 +8,7 @@ from fractions import Fraction
 from ..papers import CATALOGUE, Paper, paper_named
 from ..spec import Spec
 
+
 @dataclass(frozen=True, slots=True)
 class Area:
     """An upright rectangle on a page, in millimetres from the page's lower left corner."""

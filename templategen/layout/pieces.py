@@ -11,6 +11,7 @@ from bisect import bisect
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from itertools import pairwise
 from math import inf
 
 from ..drawing import Drawing, Line, Mark
@@ -111,7 +112,7 @@ def _between(drawing: Drawing, joins: Sequence[Join]) -> tuple[Piece, ...]:
     ends: list[Join | None] = [None, *joins, None]
     return tuple(
         Piece(drawing, i, len(joins) + 1, left, right)
-        for i, (left, right) in enumerate(zip(ends, ends[1:], strict=False), 1)
+        for i, (left, right) in enumerate(pairwise(ends), 1)
     )
 
 
@@ -208,7 +209,7 @@ def _gaps(taken: list[_Stretch], clearance: float) -> list[_Stretch]:
     edges = [(-inf, -inf), *taken, (inf, inf)]
     return [
         (before + clearance, after - clearance)
-        for (_, before), (after, _) in zip(edges, edges[1:], strict=False)
+        for (_, before), (after, _) in pairwise(edges)
         if after - before >= 2 * clearance
     ]
 

@@ -26,16 +26,16 @@ def items_of(pieces: Sequence[Piece]) -> list[list[Item]]:
             along.append(item)
         else:
             whole.append((item.bounds, item))
-    whole.sort(key=lambda pair: pair[0].left)
-    along.sort(key=lambda line: min(line.x1, line.x2))
-    lefts = [bounds.left for bounds, _ in whole]
-    starts = [min(line.x1, line.x2) for line in along]
-    long_ones = [line for line in along if abs(line.x2 - line.x1) > _SHORT]
+    whole.sort(key=lambda pair: float(pair[0].left))
+    along.sort(key=_start)
+    lefts = [float(bounds.left) for bounds, _ in whole]
+    starts = [_start(line) for line in along]
+    long_ones = [line for line in along if _length(line) > _SHORT]
     sliced: list[list[Item]] = []
     for piece in pieces:
         near = whole[bisect_left(lefts, piece.start) : bisect_right(lefts, piece.end)]
         short = along[bisect_left(starts, piece.start - _SHORT) : bisect_right(starts, piece.end)]
-        lines = [*long_ones, *(line for line in short if abs(line.x2 - line.x1) <= _SHORT)]
+        lines = [*long_ones, *(line for line in short if _length(line) <= _SHORT)]
         sliced.append(
             [
                 *(kept for line in lines if (kept := _cut_to(piece, line))),
@@ -49,6 +49,14 @@ def items_of(pieces: Sequence[Piece]) -> list[list[Item]]:
 
 _SHORT = 200
 """Lines along that are no longer than this, in mm, are looked up by where they start."""
+
+
+def _start(line: Line) -> float:
+    return float(min(line.x1, line.x2))
+
+
+def _length(line: Line) -> float:
+    return abs(float(line.x2) - float(line.x1))
 
 
 def _cut_to(piece: Piece, line: Line) -> Line | None:

@@ -3,6 +3,6 @@
 from .making import make_plan
 from .plan import Figure, Notice, Plan
 from .record import plan_record
-from .telling import tell_plan
+from .telling import SECTIONS, tell_plan
 
-__all__ = ["Figure", "Notice", "Plan", "make_plan", "plan_record", "tell_plan"]
+__all__ = ["SECTIONS", "Figure", "Notice", "Plan", "make_plan", "plan_record", "tell_plan"]

@@ -7,6 +7,7 @@ from typing import Any
 
 from ..errors import Fault
 from ..lengths.showing import STEPS
+from ..papers import paper_named, unknown_paper
 from .typed import as_typed
 
 
@@ -119,6 +120,9 @@ def _paper(answers: Answers) -> Iterator[Fault]:
             f"paper.{missing}", "",
             f"missing, and needed with paper.{there}; write both, or the paper's name",
         )
+    name = answers.values.get("paper.name")
+    if named and name is not None and paper_named(name) is None:
+        yield Fault("paper.name", answers.typed("paper.name"), f"{unknown_paper(name)}, or width and height")
 
 
 def _step(answers: Answers) -> Iterator[Fault]:

@@ -75,10 +75,11 @@ def _rung(plan: Plan, start: Fraction, index: int, top: Fraction) -> list[Item]:
     low_label = f"lower seam {tape.read(loops.lower_allowance).label}"
     high_label = f"upper turn {tape.read(loops.upper_turn).label}"
     if index == 0 or _labels_fit(loops, low_label, high_label):
-        low_row, high_row = TICK + 6.2, TICK + 1.6
-        items.append(Text(seam, low_row, low_label, LABEL))
-        high_at, anchor = (turn, Anchor.END) if index or _labels_fit(loops, low_label, high_label) else (seam, Anchor.START)
-        items.append(Text(high_at, high_row, high_label, LABEL, anchor))
+        items.append(Text(seam, TICK + 6.2, low_label, LABEL))
+        if _labels_fit(loops, low_label, high_label):
+            items.append(Text(turn, TICK + 1.6, high_label, LABEL, Anchor.END))
+        else:
+            items.append(Text(seam, TICK + 1.6, high_label, LABEL))
     return items
 
 

@@ -93,7 +93,8 @@ def _free_place(each: Rule, boxes: list[Bounds], columns: int, width: float, siz
 
 
 def _box(each: Rule, base: float, left: float, size: float) -> Bounds:
-    return Bounds(base - 1.0, left - _strong_width(each, size) - width_of(each.plain, PLAIN_SIZE), base + _CAPS + 0.6, left + 0.8)
+    width = _strong_width(each, size) + width_of(each.plain, PLAIN_SIZE)
+    return Bounds(base - 1.0, left - width, base + _CAPS + 0.6, left + 0.8)
 
 
 def _label(each: Rule, base: float, left: float, size: float) -> tuple[Item, ...]:

@@ -16,7 +16,6 @@ from ..drawing.faces import face
 from ..layout import Correction, Kit, Placed, Sheet
 from .numbers import POINTS_PER_MM
 
-
 # Streams are compressed and no more: text armour would make files a quarter longer.
 # Set here because the environment can change reportlab's defaults.
 rl_config.useA85 = 0
@@ -157,8 +156,8 @@ def _draw_shape(canvas: Canvas, frame: Frame, item: Ring | Solid) -> None:
         canvas.ellipse(x - rx, y - ry, x + rx, y + ry)
         return
     outline = canvas.beginPath()
-    for i, (x, y) in enumerate(item.points):
-        (outline.lineTo if i else outline.moveTo)(*frame.point(float(x), float(y)))
+    for i, (along, across) in enumerate(item.points):
+        (outline.lineTo if i else outline.moveTo)(*frame.point(float(along), float(across)))
     outline.close()
     canvas.drawPath(outline, stroke=0, fill=1)
 

@@ -12,10 +12,9 @@ from typing import Any
 
 import svgwrite
 from fontTools.pens.svgPathPen import SVGPathPen
-from fontTools.ttLib import TTFont
 
 from ..drawing import MM_PER_POINT, Drawing, Item, Line, LineType, Ring, Solid, Text, set_text
-from ..drawing.faces import face
+from ..drawing.faces import face, opened
 from .numbers import decimal
 
 _TURNS = {0: (1, 0), 90: (0, 1), 180: (-1, 0), 270: (0, -1)}
@@ -123,7 +122,7 @@ class _Font:
     """Glyph outlines of one face, in font units."""
 
     def __init__(self, bold: bool) -> None:
-        font = TTFont(face(bold).path, lazy=True)
+        font = opened(face(bold).path)
         self._glyphs = font.getGlyphSet()
         self._names = font.getBestCmap()
         self.em: int = font["head"].unitsPerEm

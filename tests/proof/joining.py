@@ -48,6 +48,11 @@ class Pair:
         )
 
 
+def in_both(some: Sequence[float], others: Sequence[float]) -> list[float]:
+    """Those of the heights in ``some`` at which there is one in ``others`` too."""
+    return [one for one in some if any(abs(one - other) < 0.1 for other in others)]
+
+
 @dataclass(frozen=True)
 class Lying:
     """Where a piece lies: turned by ``turn`` (of length 1), then shifted."""
@@ -75,7 +80,7 @@ class Paper:
     def __init__(self, piece: CutOut) -> None:
         self.piece = piece
         self.picture = piece.picture
-        self._inward = 1 if piece.datum_above else -1
+        self.inward = 1 if piece.datum_above else -1
 
     @cached_property
     def pairs(self) -> tuple[Pair | None, Pair | None]:
@@ -88,7 +93,7 @@ class Paper:
         ):
             if len(side) not in (0, 2):
                 raise NoFit(f"{len(side)} registration marks at one end of {self.piece.template} {self.piece.number}")
-            near, far = sorted(side, key=lambda mark: mark.imag * self._inward) if side else (None, None)
+            near, far = sorted(side, key=lambda mark: mark.imag * self.inward) if side else (None, None)
             sides.append(None if near is None or far is None else Pair(near, far, self._teeth(near, far)))
         return sides[0], sides[1]
 
@@ -100,9 +105,6 @@ class Paper:
         def at(left: float, right: float) -> list[float]:
             seen = self.picture.strokes_down(x + left, low + _TOOTH_ROOM, x + right, high - _TOOTH_ROOM)
             return [stroke.at for stroke in seen]
-
-        def in_both(some: list[float], others: list[float]) -> list[float]:
-            return [one for one in some if any(abs(one - other) < 0.1 for other in others)]
 
         long_lines = in_both(at(-4.2, -3.4), at(3.4, 4.2))
         ended = [
@@ -116,11 +118,11 @@ class Paper:
     def datum_edge(self) -> tuple[complex, complex]:
         """A point of the datum edge as printed, and the unit vector along it."""
         width, height = self.picture.width, self.picture.height
-        top, bottom = (0, 3.5) if self._inward > 0 else (height - 3.5, height)
+        top, bottom = (0, 3.5) if self.inward > 0 else (height - 3.5, height)
         points = []
         for left in np.arange(2.0, width - 2.0, 1.0):
             seen = self.picture.strokes_down(left, top, left + 0.6, bottom)
-            outer = [s for s in (seen[:1] if self._inward > 0 else seen[-1:]) if s.ink < 1]
+            outer = [s for s in (seen[:1] if self.inward > 0 else seen[-1:]) if s.ink < 1]
             points += [complex(left + 0.3, stroke.at) for stroke in outer]
         xs, ys = np.array([p.real for p in points]), np.array([p.imag for p in points])
         near = abs(ys - np.median(ys)) < 0.1
@@ -131,7 +133,7 @@ class Paper:
     def strokes(self, low: float, high: float) -> list[Stroke]:
         """The lines that stand on the datum edge, seen between two distances inward from it."""
         edge = self.datum_edge[0].imag
-        top, bottom = sorted((edge + self._inward * low, edge + self._inward * high))
+        top, bottom = sorted((edge + self.inward * low, edge + self.inward * high))
         return self.picture.strokes_across(0, top, self.picture.width, bottom)
 
     def on_edge(self, at: float) -> complex:

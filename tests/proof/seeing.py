@@ -129,15 +129,26 @@ def cut_out(page: Picture, piece: dict[str, Any], by_eye: np.random.Generator) -
     (dx, dy), (ix, iy) = piece["direction"], piece["inward"]
     x, y = piece["datum"]["x_mm"], page.height - piece["datum"]["y_mm"]
     length, depth = piece["along_mm"][1] - piece["along_mm"][0], piece["depth_mm"]
-    xs = sorted((x, x + dx * length + ix * depth))
-    ys = sorted((y, y - dy * length - iy * depth))
-    left, top, right, bottom = (_SPARE + by_eye.uniform(-0.2, 0.2, 4)).tolist()
-    ink, _, _ = page.part(xs[0] - left, ys[0] - top, xs[1] + right, ys[1] + bottom)
-    if dy:
-        return CutOut(
-            piece["template"], piece["piece"], Picture(np.rot90(ink, -1).copy(), page.mm_y, page.mm_x), ix > 0
-        )
-    return CutOut(piece["template"], piece["piece"], Picture(ink.copy(), page.mm_x, page.mm_y), iy < 0)
+    corners = complex(x, y), complex(x + dx * length + ix * depth, y - dy * length - iy * depth)
+    spare = (_SPARE + by_eye.uniform(-0.2, 0.2, 4)).tolist()
+    picture = _region(page, corners, spare, bool(dy))
+    return CutOut(piece["template"], piece["piece"], picture, ix > 0 if dy else iy < 0)
+
+
+def cut_out_bar(page: Picture, bar: dict[str, Any]) -> Picture:
+    """A bar with its ticks, turned to be read along."""
+    ends = [complex(x, page.height - y) for x, y in (bar["from"], bar["to"])]
+    return _region(page, (ends[0], ends[1]), [3.0] * 4, ends[0].real == ends[1].real)
+
+
+def _region(page: Picture, corners: tuple[complex, complex], spare: list[float], turned: bool) -> Picture:
+    """The part of a page between two corners and a little more, a quarter turned clockwise or not."""
+    left, right = sorted(corner.real for corner in corners)
+    top, bottom = sorted(corner.imag for corner in corners)
+    ink, _, _ = page.part(left - spare[0], top - spare[1], right + spare[2], bottom + spare[3])
+    if turned:
+        return Picture(np.rot90(ink, -1).copy(), page.mm_y, page.mm_x)
+    return Picture(ink.copy(), page.mm_x, page.mm_y)
 
 
 # Registration marks: a ring of 2.5 mm with a cross of 3.5 mm arms.

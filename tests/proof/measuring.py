@@ -1,0 +1,194 @@
+"""Measuring: a kit's pages seen, its pieces taped together, and every length held against what it should be.
+
+The lengths that should come out are worked from what was asked for, in exact
+fractions; those that are seen come from the picture alone.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from functools import lru_cache
+from typing import Any
+
+import numpy as np
+
+from templategen.drawing import LineType
+
+from .joining import Paper, Taped, in_both, tape_together
+from .kits import Made, Panel, loop_positions, made, millimetres
+from .seeing import Pages, Picture, Stroke, cut_out, cut_out_bar
+
+STRIP = (2.0, 7.0)
+"""Where on the spacing strip marks are looked for, in mm inward from the datum edge."""
+GAUGE = (1.0, 4.0)
+"""The same on gauges, whose dashed lines begin with a dash at the datum edge."""
+_NEAREST = 3.0
+"""Beyond this many mm from its place a mark counts as missing."""
+_FOUR_INCHES = 101.6
+_BESIDE_A_BAR = ((-0.85, -0.35), (0.35, 0.85))
+
+
+class Missing(AssertionError):
+    """Something that should have been printed and is not to be seen."""
+
+
+@dataclass(frozen=True)
+class Sight:
+    """All that was seen of a kit: templates taped together, and the bars of every sheet."""
+
+    taped: dict[str, Taped]
+    bars: list[tuple[float, float]]
+    """For each bar the lengths of its two sides, nominally 100 mm and 4 in."""
+
+
+def see(pdf: bytes, record: dict[str, Any]) -> Sight:
+    """Look at every page once: cut out what lies on it, and tape it together from a shuffled heap."""
+    by_eye = np.random.default_rng(7)
+    pages = Pages(pdf)
+    heap: list[Paper] = []
+    bars = []
+    for number in range(1, len(pages) + 1):
+        page = pages.page(number)
+        heap += [Paper(cut_out(page, piece, by_eye)) for piece in record["pieces"] if piece["page"] == number]
+        bars += [bar_lengths(cut_out_bar(page, bar)) for bar in record["bars"] if bar["page"] == number]
+    pages.close()
+    by_eye.shuffle(heap)  # type: ignore[arg-type]
+    return Sight({taped.template: taped for taped in tape_together(heap)}, bars)
+
+
+@lru_cache(maxsize=1)
+def sight(panel: Panel) -> Sight:
+    """What is seen of the panel's own kit."""
+    kit = made(panel)
+    return see(kit.files["kit.pdf"], kit.record)
+
+
+def bar_lengths(picture: Picture) -> tuple[float, float]:
+    """The two lengths of a bar, from tick to tick: to its right in reading direction, and to its left."""
+    middle = picture.width / 2
+    (line,) = picture.strokes_down(middle - 20, 0, middle + 20, picture.height)
+    lengths = []
+    for low, high in _BESIDE_A_BAR:
+        ticks = picture.strokes_across(0, line.at + low, picture.width, line.at + high)
+        if len(ticks) < 2:
+            raise Missing("a bar without its ticks")
+        lengths.append(ticks[-1].at - ticks[0].at)
+    return lengths[1], lengths[0]
+
+
+def bar_errors(sight: Sight) -> list[float]:
+    """By how much the bars are out, in mm."""
+    return [
+        abs(seen - nominal) for pair in sight.bars for seen, nominal in zip(pair, (100.0, _FOUR_INCHES), strict=True)
+    ]
+
+
+@dataclass(frozen=True)
+class StripErrors:
+    """By how much the taped strip is out, in mm."""
+
+    marks: tuple[float, ...]
+    """The worst of each mark, wherever it is printed."""
+    right_edge: float
+    checks: tuple[float, ...]
+    bend: float
+    """How far the datum edge of any piece lies from that of the first, produced."""
+
+    @property
+    def worst(self) -> float:
+        return max(*self.marks, self.right_edge)
+
+
+def strip_errors(panel: Panel, strip: Taped) -> StripErrors:
+    """Every mark of the strip, both its ends and its check lengths, held against what was asked for."""
+    seen = strip.strokes(*STRIP)
+    centres = [stroke for row in seen for stroke in row if _is_mark(stroke)]
+    marks = errors_at([float(at) for at in loop_positions(panel)], centres)
+    width = float(millimetres(panel.width, panel.units))
+    _, direction = strip.papers[0].datum_edge
+    origin = strip.papers[0].on_edge(0)
+    bends = [
+        abs(((lying(paper.on_edge(at)) - origin) / direction).imag)
+        for paper, lying in zip(strip.papers, strip.lying, strict=True)
+        for at in (0, paper.picture.width)
+    ]
+    checks = tuple(min(abs(length - nominal) for nominal in (100, 50)) for length in check_lengths(strip))
+    return StripErrors(marks, abs(seen[-1][-1].at - width), checks, max(bends))
+
+
+def _is_mark(stroke: Stroke) -> bool:
+    """Whether a line is drawn with the pen for marks, and not the one for outlines or trimming."""
+    return abs(stroke.ink - LineType.MARK.width) < 0.05
+
+
+def errors_at(wanted: Iterable[float], seen: Iterable[Stroke]) -> tuple[float, ...]:
+    """For each place the worst of the strokes near it; a place without one raises Missing."""
+    strokes = list(seen)
+    errors = []
+    for place in wanted:
+        near = [abs(stroke.at - place) for stroke in strokes if abs(stroke.at - place) < _NEAREST]
+        if not near:
+            raise Missing(f"no line at {place:.3f} mm")
+        errors.append(max(near))
+    return tuple(errors)
+
+
+def check_lengths(taped: Taped) -> list[float]:
+    """For each join the length between the two ticks that stand on either side of it."""
+    lengths = []
+    for i, (left, right) in enumerate(zip(taped.papers, taped.papers[1:], strict=False)):
+        ends = _check_tick(left, 1), _check_tick(right, 0)
+        lengths.append(taped.along(i + 1, ends[1]) - taped.along(i, ends[0]))
+    return lengths
+
+
+def _check_tick(paper: Paper, side: int) -> complex:
+    """The tick at the end of the line that runs on across a join: on the side that is not cut or covered."""
+    pair = paper.pairs[side]
+    assert pair is not None
+    x, picture, inward = pair.near.real, paper.picture, paper.inward
+    before, after = (
+        [stroke.at for stroke in picture.strokes_down(x + left, 0, x + right, picture.height)]
+        for left, right in ((-4.2, -3.6), (3.6, 4.2))
+    )
+    rows = sorted((row for row in in_both(before, after)), key=lambda row: row * inward)[1:-1]
+    if not rows:
+        raise Missing(f"no check length over a join of {paper.piece.template} {paper.piece.number}")
+    top, bottom = sorted((rows[-1] + inward * 0.5, rows[-1] + inward * 1.6))
+    left, right = (0.0, x - 8) if side else (x + 8, picture.width)
+    ticks = picture.strokes_across(left, top, right, bottom)
+    if not ticks:
+        raise Missing(f"a check length without its tick on {paper.piece.template} {paper.piece.number}")
+    return complex(ticks[-1 if side else 0].at, rows[-1])
+
+
+def gauge_errors(kit: Made, sight: Sight) -> dict[str, tuple[float, ...]]:
+    """For each gauge by name, how far its lines and its far edge are from the plan's figures."""
+    errors: dict[str, tuple[float, ...]] = {}
+    for name, places in gauge_places(kit).items():
+        seen = sight.taped[name].strokes(*GAUGE)
+        errors[name] = errors_at(places, [stroke for row in seen for stroke in row])
+    return errors
+
+
+def gauge_places(kit: Made) -> dict[str, list[float]]:
+    """Where the lines of each gauge belong, from its zero."""
+    panel, plan = kit.panel, kit.plan
+    depth, under, loop = (
+        float(millimetres(text, panel.units)) for text in (panel.hem, panel.turn_under, panel.loop_length)
+    )
+    heading = plan.heading
+    seams = float(heading.lower_allowance.mm), loop - float(heading.upper_turn.mm)
+    rungs = max(1, min(int(220 // loop), panel.count * panel.panels))
+    places = {
+        "hem gauge card": [under, depth, depth + under, 2 * under, 2 * depth],
+        "loop ladder": [loop * i + part for i in range(rungs) for part in (0, *seams, loop)],
+    }
+    several = not plan.drop.level
+    for number, mark in enumerate(plan.drop.marks if several else plan.drop.marks[:1], 1):
+        zero = min(mark.cut, mark.finish, mark.floor)
+        places[f"cut gauge {number}" if several else "cut gauge"] = [
+            float((height - zero).mm) for height in (mark.cut, mark.finish, mark.floor)
+        ]
+    return places
