@@ -47,6 +47,7 @@ def make_kit(plan: Plan, options: Options | None = None) -> Kit:
     margins = spec.paper.margins
     return lay_out(
         title=spec.title,
+        subject="Full-scale curtain templates and work order",
         words=work_order.words(plan) if not only or WORDS in only else (),
         drawings=draw_templates(plan, only) if only != (WORDS,) else (),
         paper=paper_of(spec, options.paper),

@@ -45,11 +45,13 @@ class Numbers:
 
 @dataclass(frozen=True, slots=True)
 class Step:
-    """One step of the work, with a box to tick for each of ``boxes`` panels."""
+    """One step of the work, with a box to tick for each of the ``boxes`` things it is done to."""
 
     number: int
     text: str
     boxes: int = 1
+    each: str = ""
+    """What one of them is called, where there are several: "panel"."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -126,20 +126,22 @@ def _(block: Blanks, width: float) -> Iterator[_Strip]:
 
 @_strips.register
 def _(block: Step, width: float) -> Iterator[_Strip]:
-    """The step's number and words, and under them a box for each panel."""
+    """The step's number and words, and under them a box for each thing it is done to."""
     indent = 8.0
     height, items = _lines(block.text, BODY, indent, width)
     number = Text(0, -BODY * _LEADING * 0.75, f"{block.number}", BODY, bold=True)
-    boxes = list(_boxes(block.boxes, indent, -height - 0.8)) if block.boxes else []
+    boxes = list(_boxes(block, indent, -height - 0.8)) if block.boxes else []
     rows = -(-min(block.boxes, _MOST_BOXES) // _BOXES_IN_A_ROW)
     yield _Strip(height + rows * (_BOX + 2) + 1.6, (number, *items, *boxes))
 
 
-def _boxes(count: int, left: float, top: float) -> Iterator[Item]:
-    """A numbered box for each panel; beyond what a page can hold, one box and a blank for a tally."""
+def _boxes(block: Step, left: float, top: float) -> Iterator[Item]:
+    """A numbered box for each; beyond what a page can hold, a blank for a tally."""
+    count = block.boxes
     if count > _MOST_BOXES:
-        yield Text(left, top - _BOX + 0.8, f"panels done, of {count}:", SMALL)
-        start = left + width_of(f"panels done, of {count}:", SMALL) + 2
+        tally = f"done, of {count} {block.each}s:"
+        yield Text(left, top - _BOX + 0.8, tally, SMALL)
+        start = left + width_of(tally, SMALL) + 2
         yield Line(LineType.THIN, start, top - _BOX, start + 40, top - _BOX)
         return
     for i in range(count):

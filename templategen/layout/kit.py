@@ -85,6 +85,8 @@ class Kit:
     """All sheets of a job."""
 
     title: str
+    subject: str
+    """One line on what it is, for the file's own description."""
     paper: Paper
     correction: Correction
     drawings: tuple[Drawing, ...]
@@ -94,6 +96,7 @@ class Kit:
 
 def lay_out(
     title: str,
+    subject: str,
     words: Sequence[Block],
     drawings: Sequence[Drawing],
     paper: Paper,
@@ -126,7 +129,7 @@ def lay_out(
                 bars(whole),
             )
         )
-    return Kit(title, paper, correction, tuple(drawings), tuple(words), tuple(sheets))
+    return Kit(title, subject, paper, correction, tuple(drawings), tuple(words), tuple(sheets))
 
 
 def _inside(paper: Paper, margins: tuple[Fraction, Fraction, Fraction, Fraction], correction: Correction) -> Area:

@@ -31,7 +31,7 @@ def words(plan: Plan) -> list[Block]:
         Blanks(_checks(plan)),
         Heading("The order of work"),
         *(
-            Step(number, text, panels if on_each else 1)
+            Step(number, text, panels if on_each else 1, "panel")
             for number, (text, on_each) in enumerate([*_preparing(plan), *_hemming(plan), *_heading(plan)], 1)
         ),
         *_numbers(plan),

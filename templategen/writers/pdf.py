@@ -52,7 +52,7 @@ def pdf(kit: Kit, attachments: Mapping[str, str] | None = None) -> bytes:
 
 def _describe(canvas: Canvas, kit: Kit) -> None:
     canvas.setTitle(kit.title)
-    canvas.setSubject("Full-scale curtain templates and work order")
+    canvas.setSubject(kit.subject)
     canvas.setCreator("templategen")
     canvas.setAuthor("")
     canvas.setViewerPreference("PrintScaling", "None")

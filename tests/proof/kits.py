@@ -7,7 +7,7 @@ sevenths and the like, which no tape and no decimal can show.
 from __future__ import annotations
 
 import json
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import lru_cache
 from typing import Any
@@ -59,9 +59,9 @@ class Made:
 
     panel: Panel
     source: str
-    plan: Plan
-    kit: Kit
-    files: dict[str, bytes]
+    plan: Plan = field(repr=False)
+    kit: Kit = field(repr=False)
+    files: dict[str, bytes] = field(repr=False)
 
     @property
     def record(self) -> dict[str, Any]:

@@ -23,6 +23,8 @@ STRIP = (2.0, 7.0)
 """Where on the spacing strip marks are looked for, in mm inward from the datum edge."""
 GAUGE = (1.0, 4.0)
 """The same on gauges, whose dashed lines begin with a dash at the datum edge."""
+TREAD = 12.0
+"""Width of a step of the hem gauge card, in mm."""
 _NEAREST = 3.0
 """Beyond this many mm from its place a mark counts as missing."""
 _FOUR_INCHES = 101.6
@@ -42,10 +44,14 @@ class Sight:
     """For each bar the lengths of its two sides, nominally 100 mm and 4 in."""
 
 
-def see(pdf: bytes, record: dict[str, Any]) -> Sight:
-    """Look at every page once: cut out what lies on it, and tape it together from a shuffled heap."""
+def see(pdf: bytes, record: dict[str, Any], prints: tuple[float, float] = (1, 1)) -> Sight:
+    """Look at every page once: cut out what lies on it, and tape it together from a shuffled heap.
+
+    ``prints`` is what the printer makes of a length, across the sheet and along it.
+    """
     by_eye = np.random.default_rng(7)
-    pages = Pages(pdf)
+    pages = Pages(pdf, prints)
+    record = _as_printed(record, *prints)
     heap: list[Paper] = []
     bars = []
     for number in range(1, len(pages) + 1):
@@ -53,8 +59,22 @@ def see(pdf: bytes, record: dict[str, Any]) -> Sight:
         heap += [Paper(cut_out(page, piece, by_eye)) for piece in record["pieces"] if piece["page"] == number]
         bars += [bar_lengths(cut_out_bar(page, bar)) for bar in record["bars"] if bar["page"] == number]
     pages.close()
-    by_eye.shuffle(heap)  # type: ignore[arg-type]
+    heap = [heap[i] for i in by_eye.permutation(len(heap))]
     return Sight({taped.template: taped for taped in tape_together(heap)}, bars)
+
+
+def _as_printed(record: dict[str, Any], across: float, along: float) -> dict[str, Any]:
+    """The list of what lies where, for the sheet that comes out of the printer."""
+    return {
+        "pieces": [
+            piece | {"datum": {"x_mm": piece["datum"]["x_mm"] * across, "y_mm": piece["datum"]["y_mm"] * along}}
+            for piece in record["pieces"]
+        ],
+        "bars": [
+            bar | {end: [bar[end][0] * across, bar[end][1] * along] for end in ("from", "to")}
+            for bar in record["bars"]
+        ],
+    }
 
 
 @lru_cache(maxsize=1)
@@ -91,6 +111,8 @@ class StripErrors:
     marks: tuple[float, ...]
     """The worst of each mark, wherever it is printed."""
     right_edge: float
+    strays: tuple[float, ...]
+    """Where lines were seen that look like marks and belong to no loop."""
     checks: tuple[float, ...]
     bend: float
     """How far the datum edge of any piece lies from that of the first, produced."""
@@ -103,8 +125,18 @@ class StripErrors:
 def strip_errors(panel: Panel, strip: Taped) -> StripErrors:
     """Every mark of the strip, both its ends and its check lengths, held against what was asked for."""
     seen = strip.strokes(*STRIP)
-    centres = [stroke for row in seen for stroke in row if _is_mark(stroke)]
-    marks = errors_at([float(at) for at in loop_positions(panel)], centres)
+    joins = [
+        strip.along(i, pair.near) for i, paper in enumerate(strip.papers) for pair in paper.pairs if pair is not None
+    ]
+    centres = [
+        stroke
+        for row in seen
+        for stroke in row
+        if is_mark(stroke) and all(abs(stroke.at - join) > 0.2 for join in joins)
+    ]
+    places = [float(at) for at in loop_positions(panel)]
+    marks = errors_at(places, centres)
+    strays = tuple(s.at for s in centres if all(abs(s.at - place) > _NEAREST for place in places))
     width = float(millimetres(panel.width, panel.units))
     _, direction = strip.papers[0].datum_edge
     origin = strip.papers[0].on_edge(0)
@@ -114,10 +146,10 @@ def strip_errors(panel: Panel, strip: Taped) -> StripErrors:
         for at in (0, paper.picture.width)
     ]
     checks = tuple(min(abs(length - nominal) for nominal in (100, 50)) for length in check_lengths(strip))
-    return StripErrors(marks, abs(seen[-1][-1].at - width), checks, max(bends))
+    return StripErrors(marks, abs(seen[-1][-1].at - width), strays, checks, max(bends))
 
 
-def _is_mark(stroke: Stroke) -> bool:
+def is_mark(stroke: Stroke) -> bool:
     """Whether a line is drawn with the pen for marks, and not the one for outlines or trimming."""
     return abs(stroke.ink - LineType.MARK.width) < 0.05
 
@@ -132,6 +164,12 @@ def errors_at(wanted: Iterable[float], seen: Iterable[Stroke]) -> tuple[float, .
             raise Missing(f"no line at {place:.3f} mm")
         errors.append(max(near))
     return tuple(errors)
+
+
+def nearest_errors(wanted: Iterable[float], seen: Iterable[Stroke]) -> tuple[float, ...]:
+    """For each place how far the nearest stroke is, where lines may stand close to each other."""
+    strokes = list(seen)
+    return tuple(min(abs(stroke.at - place) for stroke in strokes) for place in wanted)
 
 
 def check_lengths(taped: Taped) -> list[float]:
@@ -168,21 +206,40 @@ def gauge_errors(kit: Made, sight: Sight) -> dict[str, tuple[float, ...]]:
     errors: dict[str, tuple[float, ...]] = {}
     for name, places in gauge_places(kit).items():
         seen = sight.taped[name].strokes(*GAUGE)
-        errors[name] = errors_at(places, [stroke for row in seen for stroke in row])
+        errors[name] = nearest_errors(places, [stroke for row in seen for stroke in row])
     return errors
+
+
+def stair_errors(kit: Made, card: Taped) -> tuple[float, ...]:
+    """How far the steps of a hem gauge card of one piece stand from the lengths that can be felt at them."""
+    (paper,) = card.papers
+    inward, picture = paper.inward, paper.picture
+    base = paper.strokes(*GAUGE)[0].at
+    levels = picture.strokes_down(base + 1.5, 0, base + 2.5, picture.height)
+    outer = (levels[-1] if inward > 0 else levels[0]).at
+    errors = []
+    for number, step in enumerate(sorted(set(hem_lengths(kit.panel)[:3]))):
+        top, bottom = sorted(outer - inward * (TREAD * number + part * TREAD) for part in (0.25, 0.75))
+        riser = picture.strokes_across(0, top, picture.width, bottom)[-1]
+        errors.append(abs(riser.at - base - step))
+    return tuple(errors)
+
+
+def hem_lengths(panel: Panel) -> list[float]:
+    """Turn-under, depth, both together, and the two lines that cloth is folded to."""
+    depth, under = (float(millimetres(text, panel.units)) for text in (panel.hem, panel.turn_under))
+    return [under, depth, depth + under, 2 * under, 2 * depth]
 
 
 def gauge_places(kit: Made) -> dict[str, list[float]]:
     """Where the lines of each gauge belong, from its zero."""
     panel, plan = kit.panel, kit.plan
-    depth, under, loop = (
-        float(millimetres(text, panel.units)) for text in (panel.hem, panel.turn_under, panel.loop_length)
-    )
+    loop = float(millimetres(panel.loop_length, panel.units))
     heading = plan.heading
     seams = float(heading.lower_allowance.mm), loop - float(heading.upper_turn.mm)
     rungs = max(1, min(int(220 // loop), panel.count * panel.panels))
     places = {
-        "hem gauge card": [under, depth, depth + under, 2 * under, 2 * depth],
+        "hem gauge card": hem_lengths(panel),
         "loop ladder": [loop * i + part for i in range(rungs) for part in (0, *seams, loop)],
     }
     several = not plan.drop.level

@@ -99,9 +99,13 @@ def strokes(profile: Profile, start: float, step: float) -> Iterator[Stroke]:
 
 
 class Pages:
-    """The pages of a PDF as PDFium draws them, each rendered when it is asked for."""
+    """The pages of a PDF as PDFium draws them, each rendered when it is asked for.
 
-    def __init__(self, pdf: bytes) -> None:
+    ``prints`` is what a printer makes of a length, across the sheet and along it.
+    """
+
+    def __init__(self, pdf: bytes, prints: tuple[float, float] = (1, 1)) -> None:
+        self._prints = prints
         self._document = pypdfium2.PdfDocument(pdf)
         self._drawn: tuple[int, Picture] | None = None
 
@@ -116,7 +120,9 @@ class Pages:
             ink = page.render(scale=DPI / 72, grayscale=True).to_numpy()
             ink = 255 - ink.reshape(ink.shape[:2])
             high, wide = ink.shape
-            picture = Picture(ink, width / 72 * MM_PER_INCH / wide, height / 72 * MM_PER_INCH / high)
+            across, along = self._prints
+            mm_x, mm_y = width / 72 * MM_PER_INCH / wide, height / 72 * MM_PER_INCH / high
+            picture = Picture(ink, mm_x * across, mm_y * along)
             self._drawn = (number, picture)
         return self._drawn[1]
 
@@ -189,33 +195,27 @@ def _pattern() -> Shade:
 
 
 def _cross(picture: Picture, guess: complex | None) -> complex | None:
-    """The middle of the cross near ``guess``, from its four arms inside the ring."""
+    """The middle of the cross near ``guess``, from its arms inside the ring: of each pair one may be printed over."""
     if guess is None:
         return None
     x, y = guess.real, guess.imag
-    ups = [
-        stroke.at
-        for low, high in ((-2.0, -0.7), (0.7, 2.0))
-        for stroke in picture.strokes_across(x - 0.9, y + low, x + 0.9, y + high)
-    ]
-    levels = [
-        stroke.at
-        for low, high in ((-2.0, -0.7), (0.7, 2.0))
-        for stroke in picture.strokes_down(x + low, y - 0.9, x + high, y + 0.9)
-    ]
-    if len(ups) != 2 or len(levels) != 2:
+    halves = (-2.0, -0.7), (0.7, 2.0)
+    ups = [picture.strokes_across(x - 0.9, y + low, x + 0.9, y + high) for low, high in halves]
+    levels = [picture.strokes_down(x + low, y - 0.9, x + high, y + 0.9) for low, high in halves]
+    ups, levels = ([arm for arm in arms if len(arm) == 1] for arms in (ups, levels))
+    if not ups or not levels:
         return None
-    return complex(sum(ups) / 2, sum(levels) / 2)
+    across, down = (sum(stroke.at for (stroke,) in arms) / len(arms) for arms in (ups, levels))
+    return complex(across, down)
 
 
 def _is_ringed(picture: Picture, centre: complex) -> bool:
-    """Whether a ring of the right size stands round ``centre``: its ink, away from the arms, is looked for all round."""
+    """Whether a ring of the right size stands round ``centre``, most of it not printed over."""
     angles = np.radians([a for a in range(0, 360, 5) if 20 < a % 90 < 70])
     radii = np.arange(_RING - 0.5, _RING + 0.5, 0.02)
     xs = (centre.real + np.outer(np.cos(angles), radii)) / picture.mm_x - 0.5
     ys = (centre.imag + np.outer(np.sin(angles), radii)) / picture.mm_y - 0.5
     ink = cv2.remap(picture.ink, xs.astype(np.float32), ys.astype(np.float32), cv2.INTER_LINEAR).astype(float)
-    if ink.max(axis=1).min() < 200:
-        return False
-    middles = (ink * radii).sum(axis=1) / ink.sum(axis=1)
-    return bool(abs(middles - _RING).max() < 0.06)
+    middles = (ink * radii).sum(axis=1) / np.maximum(ink.sum(axis=1), 1)
+    right = (ink.max(axis=1) > 200) & (abs(middles - _RING) < 0.06)
+    return bool(right.mean() > 0.7)
