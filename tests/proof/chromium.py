@@ -58,13 +58,16 @@ def strokes_along(page: Page, length: float, low: float, high: float) -> list[St
     step = MM_PER_INCH / DPI
     css = MM_PER_INCH / _CSS_DPI
     seen: list[Stroke] = []
+    last = page.evaluate("Math.floor(document.documentElement.scrollWidth - window.innerWidth)")
     for tile in range(int(length / css // _TILE) + 1):
-        left = page.evaluate("x => { window.scrollTo(x, 0); return window.scrollX }", tile * _TILE)
+        left = min(tile * _TILE, last)
+        page.evaluate("left => window.scrollTo(left, 0)", left)
+        scrolled = round(left * css / step) * step
         shot = cv2.imdecode(np.frombuffer(page.screenshot(), np.uint8), cv2.IMREAD_GRAYSCALE)
         assert shot is not None
         picture = Picture(np.asarray(255 - shot, np.uint8), step, step)
         for stroke in picture.strokes_across(0, low, picture.width, high):
-            at = stroke.at + left * css
+            at = stroke.at + scrolled
             if not seen or at > seen[-1].at + 0.2:
                 seen.append(Stroke(at, stroke.ink))
     return seen

@@ -1,0 +1,249 @@
+"""The command line as the contract has it: what it says, where, and with what exit status."""
+
+from __future__ import annotations
+
+import json
+import os
+import subprocess
+import sys
+from collections.abc import Callable
+from pathlib import Path
+
+import pytest
+
+from templategen import make_plan, read_spec
+from templategen.cli import main
+
+EXAMPLE = Path(__file__).parents[2] / "out_examples" / "east-window" / "spec.toml"
+UNEVEN = Path(__file__).parents[2] / "out_examples" / "childrens-corner" / "spec.toml"
+TEMPLATES = {"spacing-strip.svg", "hem-gauge-card.svg", "cut-gauge.svg", "loop-ladder.svg"}
+Run = Callable[..., tuple[int, str, str]]
+
+
+@pytest.fixture
+def run(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> Run:
+    """Runs the command with arguments; returns exit status, stdout and stderr."""
+
+    def run(*arguments: str | Path) -> tuple[int, str, str]:
+        monkeypatch.setattr(sys, "argv", ["templategen", *map(str, arguments)])
+        with pytest.raises(SystemExit) as stopped:
+            main()
+        out, err = capsys.readouterr()
+        assert "Traceback" not in err
+        return int(stopped.value.code or 0), out, err
+
+    return run
+
+
+@pytest.fixture
+def spec(tmp_path: Path) -> Callable[[str, str], Path]:
+    """The example with one text put in another's place, in a file of its own."""
+
+    def written(old: str, new: str) -> Path:
+        text = EXAMPLE.read_text()
+        assert old in text
+        path = tmp_path / "changed.toml"
+        path.write_text(text.replace(old, new))
+        return path
+
+    return written
+
+
+def test_plan_shows_every_number_with_its_working(run: Run) -> None:
+    status, out, err = run("plan", EXAMPLE)
+    assert (status, err) == (0, "")
+    plan = make_plan(read_spec(EXAMPLE.read_text()))
+    assert all(figure.label in out for figure in plan.figures.values())
+    flat = " ".join(out.split())
+    assert "finish line 13 5/8 in (a hair under) − hem 4 in − turn-under 5/8 in" in flat
+
+
+def test_plan_as_json_is_all_there_is_on_stdout(run: Run) -> None:
+    status, out, err = run("plan", EXAMPLE, "--json")
+    record = json.loads(out)
+    assert (status, err) == (0, "")
+    assert record["lengths"]["loop_pitch"]["exact"] == "103/16 in"
+    assert record["lengths"]["loop_pitch"]["shown"] == "6 7/16 in"
+    assert record["lengths"]["loop_pitch"]["mm"] == pytest.approx(163.5125, abs=1e-6)
+
+
+def test_make_writes_the_files_of_the_contract_and_says_how_many_sheets(run: Run, tmp_path: Path) -> None:
+    status, out, err = run("make", EXAMPLE, "--out", tmp_path / "kit")
+    assert (status, err) == (0, "")
+    assert {path.name for path in (tmp_path / "kit").iterdir()} == {
+        "kit.pdf", "kit.json", "work-order.txt", *TEMPLATES,
+    }  # fmt: skip
+    sheets = len(json.loads((tmp_path / "kit" / "kit.json").read_text())["pages"])
+    assert f"Print {sheets} sheets of letter paper" in out
+
+
+def test_make_only_some_templates(run: Run, tmp_path: Path) -> None:
+    status, _, _ = run("make", EXAMPLE, "--out", tmp_path, "--only", "Cut-Gauge", "--only", "loop ladder")
+    assert status == 0
+    record = json.loads((tmp_path / "kit.json").read_text())
+    assert {piece["template"] for piece in record["pieces"]} == {"cut gauge", "loop ladder"}
+    assert {path.name for path in tmp_path.glob("*.svg")} == {"cut-gauge.svg", "loop-ladder.svg"}
+
+
+def test_make_on_another_paper(run: Run, tmp_path: Path) -> None:
+    assert run("make", EXAMPLE, "--out", tmp_path, "--paper", "A3")[0] == 0
+    assert json.loads((tmp_path / "kit.json").read_text())["paper"] == {
+        "name": "a3", "width_mm": 297.0, "height_mm": 420.0,
+    }  # fmt: skip
+
+
+@pytest.mark.parametrize("options", [[], ["--paper", "a4", "--only", "spacing strip"]])
+def test_a_kit_is_made_again_from_its_own_pdf(run: Run, tmp_path: Path, options: list[str]) -> None:
+    assert run("make", UNEVEN, "--out", tmp_path / "first", *options)[0] == 0
+    assert run("make", tmp_path / "first" / "kit.pdf", "--out", tmp_path / "again")[0] == 0
+    for path in (tmp_path / "first").iterdir():
+        assert path.read_bytes() == (tmp_path / "again" / path.name).read_bytes(), path.name
+
+
+@pytest.mark.parametrize(
+    ("content", "says"),
+    [
+        (b"%PDF-1.7\nrubbish", "cannot be read"),
+        (b"", "cannot be read"),
+        (b"no pdf at all", "cannot be read"),
+    ],
+)
+def test_a_pdf_that_is_no_kit_is_refused(run: Run, tmp_path: Path, content: bytes, says: str) -> None:
+    (tmp_path / "kit.pdf").write_bytes(content)
+    status, _, err = run("make", tmp_path / "kit.pdf", "--out", tmp_path / "out")
+    assert status == 2 and says in err and not (tmp_path / "out").exists()
+
+
+def test_a_pdf_without_a_spec_is_refused(run: Run, tmp_path: Path) -> None:
+    import pikepdf
+
+    bare = pikepdf.new()
+    bare.add_blank_page()
+    bare.save(tmp_path / "letter.pdf")
+    status, _, err = run("make", tmp_path / "letter.pdf", "--out", tmp_path / "out")
+    assert status == 2 and "carries no spec.toml" in err
+
+
+def test_every_fault_of_spec_and_arguments_is_told_at_once_and_nothing_is_written(
+    run: Run, spec: Callable[[str, str], Path], tmp_path: Path
+) -> None:
+    path = spec('width = "54 in"', 'width = "5 3/0 in"\ncolour = "blue"')
+    status, out, err = run("make", path, "--out", tmp_path / "out", "--paper", "a44", "--only", "strip")
+    assert (status, out) == (2, "") and not (tmp_path / "out").exists()
+    lines = err.splitlines()
+    said = {field: rest for field, _, rest in (line.partition(":") for line in lines)}
+    assert list(said) == ["panel.colour", "panel.width", "--paper", "--only"]
+    assert "5 3/0 in" in said["panel.width"] and "a4" in said["--paper"] and "spacing strip" in said["--only"]
+
+
+def test_an_unknown_paper_in_the_spec_is_one_of_its_faults(run: Run, spec: Callable[[str, str], Path]) -> None:
+    status, _, err = run("plan", spec('name = "letter"', 'name = "lettre"'))
+    assert status == 2 and err.startswith("paper.name: read ") and "did you mean letter?" in err
+
+
+def test_a_stop_is_shown_by_plan_and_keeps_make_from_writing(
+    run: Run, spec: Callable[[str, str], Path], tmp_path: Path
+) -> None:
+    path = spec('diameter = "3/4 in"', 'diameter = "1 3/4 in"')
+    status, out, _ = run("plan", path)
+    assert status == 0 and "STOP" in out
+    status, out, err = run("make", path, "--out", tmp_path / "out")
+    assert (status, out) == (2, "") and err.startswith("stop: ") and not (tmp_path / "out").exists()
+    assert run("make", path, "--out", tmp_path / "out", "--despite-stops")[0] == 0
+    assert (tmp_path / "out" / "kit.pdf").exists()
+
+
+def test_a_file_that_exists_is_left_as_it_was_when_make_refuses(
+    run: Run, spec: Callable[[str, str], Path], tmp_path: Path
+) -> None:
+    (tmp_path / "kit.pdf").write_text("an older kit")
+    assert run("make", spec('"54 in"', '"54 on"'), "--out", tmp_path)[0] == 2
+    assert (tmp_path / "kit.pdf").read_text() == "an older kit"
+
+
+def test_no_half_written_file_stays_behind_when_the_disk_is_full(
+    run: Run, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    (tmp_path / "kit.pdf").write_text("an older kit")
+
+    def full(*_: object) -> None:
+        raise OSError(28, "No space left on device", "kit.pdf")
+
+    monkeypatch.setattr(os, "replace", full)
+    status, _, err = run("make", EXAMPLE, "--out", tmp_path)
+    assert (status, err.strip()) == (1, "kit.pdf: No space left on device")
+    assert [path.name for path in tmp_path.iterdir()] == ["kit.pdf"]
+    assert (tmp_path / "kit.pdf").read_text() == "an older kit"
+
+
+def test_out_that_is_a_file_is_refused(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "kit").write_text("")
+    status, _, err = run("make", EXAMPLE, "--out", tmp_path / "kit")
+    assert status == 2 and "--out" in err and "name a folder" in err
+
+
+@pytest.mark.parametrize("arguments", [["plan"], ["make", "x.toml"], ["fold"], ["plan", "a", "b"], ["make", "--size"]])
+def test_wrong_arguments_are_a_2_with_a_message(run: Run, arguments: list[str]) -> None:
+    status, out, err = run(*arguments)
+    assert (status, out) == (2, "") and "Error:" in err
+
+
+def test_a_spec_that_is_not_there(run: Run, tmp_path: Path) -> None:
+    status, _, err = run("plan", tmp_path / "none.toml")
+    assert status == 2 and "no such file" in err
+
+
+@pytest.mark.parametrize("content", [b"", b"\xff\xfe", b"title = ", b"[panel", b"\0"])
+def test_a_file_that_is_no_spec(run: Run, tmp_path: Path, content: bytes) -> None:
+    (tmp_path / "s.toml").write_bytes(content)
+    assert run("plan", tmp_path / "s.toml")[0] == 2
+
+
+def test_a_title_that_the_font_cannot_show_is_refused(
+    run: Run, spec: Callable[[str, str], Path], tmp_path: Path
+) -> None:
+    status, _, err = run("make", spec("Reading room", "読書室"), "--out", tmp_path / "out")
+    assert status == 2 and err.startswith("title: ") and "U+8AAD" in err and not (tmp_path / "out").exists()
+
+
+def test_paper_too_small_is_refused_with_what_it_must_hold(
+    run: Run, spec: Callable[[str, str], Path], tmp_path: Path
+) -> None:
+    path = spec('name = "letter"', 'width = "90 mm"\nheight = "90 mm"')
+    status, _, err = run("make", path, "--out", tmp_path / "out")
+    assert status == 2 and err.startswith("paper: ") and "108" in err
+
+
+@pytest.mark.parametrize("units", ["inch", "metric"])
+def test_new_writes_a_spec_that_plans_and_does_not_replace_one(run: Run, tmp_path: Path, units: str) -> None:
+    path = tmp_path / "window.toml"
+    assert run("new", path, "--units", units)[0] == 0
+    assert run("plan", path)[0] == 0
+    path.write_text("mine")
+    status, _, err = run("new", path)
+    assert status == 2 and "exists" in err and path.read_text() == "mine"
+    assert run("new", path, "--force")[0] == 0 and path.read_text() != "mine"
+
+
+def test_new_without_a_file_asks_for_the_measurements(tmp_path: Path) -> None:
+    """Driven as a person would, with one slip on the way; Enter takes what is offered."""
+    answers = ["Reading room, west window", "inch", "medium", "60 in", "3/4 inch", *[""] * 2]
+    done = subprocess.run(
+        [sys.executable, "-m", "templategen", "new"],
+        input="\n".join([*answers, *["sixty"], *["3 in"] * 60]),
+        capture_output=True, text=True, cwd=tmp_path, check=False,
+    )  # fmt: skip
+    assert "Traceback" not in done.stderr
+    assert "rod.length" in done.stderr and "sixty" in done.stderr
+
+
+@pytest.mark.parametrize("shell", ["bash", "zsh", "fish"])
+def test_completion_prints_a_script_for_the_shell(run: Run, shell: str) -> None:
+    status, out, _ = run("completion", shell)
+    assert status == 0 and "_TEMPLATEGEN_COMPLETE" in out
+
+
+def test_it_runs_as_a_module_and_a_closed_pipe_is_no_traceback() -> None:
+    command = f"{sys.executable} -m templategen plan {EXAMPLE} | head -n 1"
+    done = subprocess.run(["bash", "-c", command], capture_output=True, text=True, check=True)
+    assert done.stdout == "Reading room, east window\n" and "Traceback" not in done.stderr
