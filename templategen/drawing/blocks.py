@@ -56,9 +56,11 @@ class Step:
 
 @dataclass(frozen=True, slots=True)
 class Blanks:
-    """Lines to write a measurement on: what is to be measured, and what it should come to."""
+    """Lines to write measurements on: what is to be measured, and what it should come to."""
 
     rows: tuple[NumberRow, ...]
+    times: int = 1
+    """On how many things it is to be measured."""
 
 
 Block: TypeAlias = Heading | Paragraph | Remark | Numbers | Step | Blanks

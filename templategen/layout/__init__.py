@@ -2,8 +2,9 @@
 
 from .kit import WORDS, Correction, Kit, Placed, Sheet, lay_out
 from .paper import CATALOGUE, Paper, paper_of
-from .pieces import Join, Piece, split
+from .pieces import Join, Piece
 from .slicing import items_of
+from .splitting import split
 
 __all__ = [
     "CATALOGUE",

@@ -16,6 +16,7 @@ _LEADING = 0.46
 _BOX = 4.0
 _BOXES_IN_A_ROW = 12
 _MOST_BOXES = 36
+_MOST_BLANKS = 4
 _LABEL_COLUMN = 0.26
 _VALUE_COLUMN = 0.32
 
@@ -115,13 +116,22 @@ def _number_row(row: NumberRow, width: float) -> _Strip:
 
 @_strips.register
 def _(block: Blanks, width: float) -> Iterator[_Strip]:
-    value_at, blank_at = width * 0.5, width * 0.72
+    """A line to write on for each thing to be measured, up to as many as there is room for."""
+    value_at, blank_at = width * 0.42, width * 0.60
+    blanks = min(block.times, _MOST_BLANKS)
+    each = (width - blank_at) / blanks
     for row in block.rows:
         label = _lines(row.label, BODY, 0, value_at - 2)
         value = _lines(row.value, BODY, value_at, blank_at - 2, bold=True)
         height = max(label[0], value[0], 7.0)
-        rule = Line(LineType.THIN, blank_at, -height + 1.2, width, -height + 1.2)
-        yield _Strip(height + 1.0, (*label[1], *value[1], rule))
+        places: list[Item] = []
+        for i in range(blanks):
+            left = blank_at + i * each
+            if blanks > 1:
+                places.append(Text(left, -height + 1.6, str(i + 1), SMALL))
+            start = left + (3 if blanks > 1 else 0)
+            places.append(Line(LineType.THIN, start, -height + 1.2, left + each - 3, -height + 1.2))
+        yield _Strip(height + 1.0, (*label[1], *value[1], *places))
 
 
 @_strips.register

@@ -115,11 +115,11 @@ def _hint(piece: Piece, join: Join, trimmed_here: bool) -> Iterator[Item]:
     low, high = sorted(float(y) for y in piece.drawing.registration)
     middle = (low + high) / 2
     if trimmed_here:
-        yield Text(join.at - TOOTH - 0.6, middle, "cut off", _HINT_SIZE, Anchor.MIDDLE, turn=90)
+        yield Text(join.at - TOOTH - 1, middle, "cut off", 7, Anchor.MIDDLE, turn=90)
     else:
         hint = f"piece {piece.number + 1} lies on this"
         size = min(_HINT_SIZE, _HINT_SIZE * (high - low - 2 * RING - 1) / width_of(hint, _HINT_SIZE))
-        yield Text(join.at + TONGUE - 1, middle, hint, size, Anchor.MIDDLE, turn=90)
+        yield Text(join.at + TONGUE - 2.5, middle, hint, size, Anchor.MIDDLE, turn=90)
 
 
 def _check_length(piece: Piece, join: Join, trimmed_here: bool) -> Iterator[Item]:

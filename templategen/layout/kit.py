@@ -13,8 +13,9 @@ from .flowing import flow
 from .furniture import Bar, bars, live_area, sheet_items
 from .packing import pack
 from .paper import Area, Paper
-from .pieces import Piece, split
+from .pieces import Piece
 from .slicing import items_of
+from .splitting import split
 
 WORDS = "work order"
 

@@ -83,7 +83,7 @@ def _said(piece: Piece) -> str:
     if piece.number == 1:
         sentences.append(drawing.caption)
     if any(join.crowded for join in piece.joins):
-        sentences.append("Marks stand close here: those at the join are printed whole on both pieces.")
+        sentences.append("Marks stand close at the join: the match line runs between them.")
     return " ".join(sentences)
 
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from fractions import Fraction
 
 GAP = Fraction(2)
@@ -31,7 +31,8 @@ class _Free:
 
 @dataclass(slots=True)
 class _Sheet:
-    free: list[_Free] = field(default_factory=list)
+    number: int
+    free: list[_Free]
 
 
 def pack(
@@ -46,24 +47,23 @@ def pack(
     Every size must fit an empty sheet.
     """
     sheets: list[_Sheet] = []
-    spots: list[Spot | None] = [None] * len(sizes)
+    spots: dict[int, Spot] = {}
     largest: dict[int, Fraction] = {}
     for size, group in zip(sizes, groups, strict=True):
         largest[group] = max(largest.get(group, Fraction(0)), *size)
     order = sorted(range(len(sizes)), key=lambda i: (-largest[groups[i]], groups[i], i))
     for i in order:
         wide, high = sizes[i][0] + GAP, sizes[i][1] + GAP
-        for number, sheet in enumerate(sheets):
-            if (spot := _place(sheet, number, wide, high)) is not None:
-                break
-        else:
-            sheets.append(_Sheet([_Free(Fraction(0), Fraction(0), width + GAP, height + GAP)]))
-            spot = _place(sheets[-1], len(sheets) - 1, wide, high)
+        spot = next((spot for sheet in sheets if (spot := _place(sheet, wide, high))), None)
+        if spot is None:
+            sheets.append(_Sheet(len(sheets), [_Free(Fraction(0), Fraction(0), width + GAP, height + GAP)]))
+            spot = _place(sheets[-1], wide, high)
+        assert spot is not None, f"{sizes[i]} does not fit an empty sheet of {width} by {height}"
         spots[i] = spot
-    return [spot for spot in spots if spot is not None]
+    return [spots[i] for i in range(len(sizes))]
 
 
-def _place(sheet: _Sheet, number: int, wide: Fraction, high: Fraction) -> Spot | None:
+def _place(sheet: _Sheet, wide: Fraction, high: Fraction) -> Spot | None:
     fitting = [free for free in sheet.free if free.width >= wide and free.height >= high]
     if not fitting:
         return None
@@ -77,4 +77,4 @@ def _place(sheet: _Sheet, number: int, wide: Fraction, high: Fraction) -> Spot |
         beside = _Free(chosen.left + wide, chosen.top, right, high)
         under = _Free(chosen.left, chosen.top + high, chosen.width, below)
     sheet.free += [free for free in (beside, under) if free.width > GAP and free.height > GAP]
-    return Spot(number, chosen.left, chosen.top)
+    return Spot(sheet.number, chosen.left, chosen.top)

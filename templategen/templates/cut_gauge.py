@@ -38,13 +38,13 @@ def _gauge(plan: Plan, mark: DropMark, number: int, of: int) -> Drawing:
     rules = [Rule(at.mm, LineType.MARK if at else None, name, said) for name, at, said in lines]
     items, reach = rule(rules, RULED, 1, SIZE)
     end = Fraction(ceil(max(reach, float(max(at for _, at, _ in lines).mm)) + HEADROOM))
-    place = f"floor mark {number} of {of}: " if of > 1 else ""
+    place = f"For floor mark {number} of {of}, {plan.tape.show(mark.at)} from the left edge. " if of > 1 else ""
     height = plan.tape.show(mark.cut)
     return Drawing(
         name=f"cut gauge {number}" if of > 1 else "cut gauge",
-        caption=f"Lay the floor mark line on the pin. Here the cut line stands {height} above the old bottom edge: "
-        "check it with a rule before you cut.",
-        up=f"{place}towards the heading",
+        caption=f"{place}Lay the floor mark line on the pin. Here the cut line stands {height} above the old bottom "
+        "edge: check it with a rule before you cut.",
+        up="towards the heading",
         start=Fraction(0),
         end=end,
         low=-RULED - LANE,

@@ -15,7 +15,7 @@ from .ruled import Rule, rule
 RULED = 116
 """How far the lines run from the datum edge, in mm: room for two columns of labels."""
 LANE = 18
-TREAD = 12
+TREAD = 14
 """Width of a step, in mm: our choice, the width of the finger tip that has to feel it."""
 
 
@@ -27,7 +27,7 @@ def draw(plan: Plan) -> list[Drawing]:
     and both together above it; the top edge stands twice the depth above it.
     """
     lines = _lines(plan)
-    base = Rule(Fraction(0), None, "", "base edge: fold and press over it")
+    base = Rule(Fraction(0), None, "", "base edge")
     end = lines[-1].at
     at_the_edge = [replace(line, kind=None, below=True) if line.at == end else line for line in lines]
     items, reach = rule([base, *at_the_edge], RULED, 2)
@@ -40,8 +40,9 @@ def draw(plan: Plan) -> list[Drawing]:
     return [
         Drawing(
             name="hem gauge card",
-            caption="Base edge on the raw edge: mark fold-to line 1, bring the raw edge to it, press. "
-            "Base edge on that fold: mark fold-to line 2, bring the fold to it, press.",
+            caption="Base edge on the raw edge: mark the cloth at fold-to line 1, bring the raw edge to the mark, "
+            "press. Base edge on that fold: mark at fold-to line 2, bring the fold to the mark, press. The steps "
+            "at the other side measure turn-under, hem, and both.",
             up="towards the heading",
             start=Fraction(0),
             end=end,
@@ -63,14 +64,14 @@ def _lines(plan: Plan) -> list[Rule]:
     hem = plan.hem
     return sorted(
         (
-            Rule(length.mm, kind, plan.tape.read(length).label, name)
+            Rule(length.mm, kind, plan.tape.read(length).label, name, below=kind is LineType.STITCH)
             for length, kind, name in (
-                (hem.turn_under, LineType.MARK, "turn-under"),
-                (hem.depth, LineType.MARK, "hem depth"),
+                (hem.turn_under, LineType.FOLD, "turn-under"),
+                (hem.depth, LineType.FOLD, "hem depth"),
                 (hem.allowance, LineType.MARK, "hem + turn-under"),
                 (hem.stitch_line, LineType.STITCH, "stitching"),
-                (hem.fold_to_turn, LineType.FOLD, "fold-to line 1"),
-                (hem.fold_to_depth, LineType.FOLD, "fold-to line 2"),
+                (hem.fold_to_turn, LineType.MARK, "fold-to line 1"),
+                (hem.fold_to_depth, LineType.MARK, "fold-to line 2"),
             )
         ),
         key=lambda line: line.at,
@@ -90,7 +91,7 @@ def _outline(steps: Sequence[Length], end: Fraction, width: int) -> tuple[Item, 
 def _step_values(steps: Sequence[Length], width: int, tape: Tape) -> tuple[Item, ...]:
     """Each step's height, just below its tread."""
     return tuple(
-        Text(step.mm - 5, -width + TREAD * (i + Fraction(1, 2)), tape.read(step).number, 10, Anchor.MIDDLE, True, 270)
+        Text(step.mm - 5.5, -width + TREAD * (i + Fraction(1, 2)), tape.read(step).number, 12, Anchor.MIDDLE, True, 270)
         for i, step in enumerate(steps)
         if step.mm > 7
     )

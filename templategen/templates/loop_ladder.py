@@ -32,13 +32,15 @@ def draw(plan: Plan) -> list[Drawing]:
     items += [Line(LineType.CENTRE, 0, middle, end, middle)]
     for i, mark in enumerate(marks):
         items += _across(LineType.MARK, mark.at, top)
+        if i and loops.upper_turn.mm > width_of("cut", LABEL) + 3:
+            items.append(Text(mark.at - 1.5, TICK / 2 + 1, "cut", LABEL, Anchor.END))
         if i < rungs:
             items += _rung(plan, mark.at, i, top)
     return [
         Drawing(
             name="loop ladder",
             caption="Lay the sewn and pressed tube between the long lines, its end at the left edge. "
-            "Mark at the long ticks, cut straight across.",
+            "Mark at the lines that say cut, and cut straight across.",
             up="away from you",
             start=Fraction(0),
             end=end,

@@ -63,7 +63,7 @@ def draw(plan: Plan) -> list[Drawing]:
         Drawing(
             name="spacing strip",
             caption=_caption(tape, labels),
-            up="top edge of the casing",
+            up="the panel's top edge",
             start=Fraction(0),
             end=width,
             low=-DEPTH,
@@ -82,7 +82,7 @@ def draw(plan: Plan) -> list[Drawing]:
 def _caption(tape: Tape, distances: Sequence[str]) -> str:
     signs = " + is a hair over, − a hair under." if any(label[-1] in "+−" for label in distances) else ""
     unit = "inches" if tape.units == "inch" else "millimetres"
-    return f"Back of the panel towards you. Boxes: loops. Distances: {unit} from the left end.{signs}"
+    return f"Back of the panel towards you. Box: a loop's width. Distances: {unit} from the left end.{signs}"
 
 
 def _lettering(numbers: Sequence[str], distances: Sequence[str], pitch: float) -> _Lettering:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from ..drawing.blocks import Blanks, Block, Heading, NumberRow, Numbers, Paragraph, Remark, Step
+from ..lengths import Length
 from ..planning import SECTIONS, Plan
 
 WORDS = {"stop": "Stop", "warning": "Warning", "note": "Note"}
@@ -26,12 +27,12 @@ def words(plan: Plan) -> list[Block]:
         Heading("Stop and check before you cut"),
         Paragraph(
             "Measure again, with a steel or wooden rule. If one of these is off by more than "
-            f"{plan.tape.show(plan.tape.step * 4)}, do not cut: correct the spec and make the kit again."
+            f"{_plain(plan, plan.tape.step * 4)}, do not cut: put it right in the measurements and make the kit again."
         ),
-        Blanks(_checks(plan)),
+        Blanks(tuple(_checks(plan)), panels),
         Heading("The order of work"),
         *(
-            Step(number, text, panels if on_each else 1, "panel")
+            Step(number, text, panels, "panel") if on_each else Step(number, text)
             for number, (text, on_each) in enumerate([*_preparing(plan), *_hemming(plan), *_heading(plan)], 1)
         ),
         *_numbers(plan),
@@ -43,11 +44,13 @@ def words(plan: Plan) -> list[Block]:
 
 def _in_short(plan: Plan) -> str:
     spec, panels, tape = plan.spec, plan.spec.panel.count, plan.tape
-    each, its = ("1 panel,", "its") if panels == 1 else (f"{panels} panels, all alike, each", "its")
+    each = "1 panel," if panels == 1 else f"{panels} panels, all alike, each"
     return (
-        f"{each} {tape.show(spec.panel.width)} wide, with {plan.heading.count} loops on the back of {its} casing, "
+        f"{each} {tape.show(spec.panel.width)} wide, with {plan.heading.count} loops on the back of its casing, "
         f"for a rod {tape.show(spec.rod.diameter)} thick. Heights are measured up from the old bottom edge, "
-        "distances along the top from the left end, the back of the panel towards you."
+        "distances along the top from the left end, the back of the panel towards you. Every number is rounded by "
+        f"itself to {tape.read(tape.step).plain}: “a hair over”, or +, means up to half of that more than it says; "
+        "“a hair under”, or −, as much less."
     )
 
 
@@ -59,84 +62,103 @@ def _notices(plan: Plan, *levels: str, heading: str = "") -> Iterator[Block]:
         yield Remark(WORDS[notice.level], notice.text)
 
 
-def _checks(plan: Plan) -> tuple[NumberRow, ...]:
-    tape, mark = plan.tape, plan.drop.marks[0]
-    where = "" if plan.drop.level else ", at the left edge"
-    return (
-        NumberRow("Width of the panel, side hem to side hem", tape.show(plan.spec.panel.width)),
-        NumberRow(f"Old bottom edge up to the floor mark{where}", tape.show(mark.floor)),
-        NumberRow(f"Old bottom edge up to the cut line{where}", tape.show(mark.cut)),
-    )
+def _checks(plan: Plan) -> Iterator[NumberRow]:
+    tape = plan.tape
+    yield NumberRow("Width of the panel, side hem to side hem", tape.show(plan.spec.panel.width))
+    level = plan.drop.level
+    ends = [(plan.drop.marks[0], "" if level else ", left edge")]
+    if not level:
+        ends.append((plan.drop.marks[-1], ", right edge"))
+    for mark, where in ends:
+        yield NumberRow(f"Old bottom edge up to the floor mark{where}", tape.show(mark.floor))
+        yield NumberRow(f"Old bottom edge up to the cut line{where}", tape.show(mark.cut))
 
 
 def _preparing(plan: Plan) -> Iterator[tuple[str, bool]]:
     """Steps up to the cut, and whether each is done on every panel."""
-    tape = plan.tape
     yield (
         "Measure both bars on every sheet with a steel rule. Each must be right to half a millimetre in 100 mm; "
-        "if one is not, do not use the sheets: set the printer to actual size, or put the readings into the spec.",
+        "if one is not, do not use the sheets: set the printer to actual size, or write what the bars measure under "
+        "[printer] and make the kit again.",
         False,
     )
     yield (
-        "Cut out the templates. Tape the spacing strip together, letter to letter: trim one piece at its match line, "
-        "lay it on the other so that rings, crosses and teeth meet, and prove the join with a rule over its check "
-        "length. Glue the hem gauge card and the cut gauge to card.",
+        "Cut out the templates. Tape the spacing strip together: at each join cut the right-hand piece along its "
+        "heavy trim line and lay it on the left-hand piece, trimmed edge on the match line, so that letters, rings, "
+        "crosses and teeth meet. Check the join with a steel rule: the length printed over it must be right. Glue "
+        "the hem gauge card and the cut gauge to card.",
         False,
     )
     yield "Mark the floor with pins on each panel as it hangs, where it is not marked yet.", True
     yield (
-        "Lay the panel flat, back towards you. Lay the cut gauge on each floor mark; mark the cut line at its foot, "
-        f"and the finish line, {tape.show(plan.drop.marks[0].finish)} above the old bottom edge"
-        f"{'' if plan.drop.level else ' at the left edge'}.",
+        "Lay the panel flat, back towards you. Lay the cut gauge on each floor mark and mark the cut line at its "
+        "foot, and the finish line. Join the marks right across with a long rule.",
         True,
     )
+    if min(mark.cut for mark in plan.drop.marks) < plan.spec.panel.hem:
+        yield "Unpick the old hem and press it flat: the cut line runs through it.", True
     yield "Do the checks above. When they agree on every panel, cut on the cut line.", True
 
 
 def _hemming(plan: Plan) -> Iterator[tuple[str, bool]]:
-    hem, tape = plan.hem, plan.tape
+    hem = plan.hem
     yield (
         "Turn-under: lay the hem gauge card's base edge on the raw edge, mark fold-to line 1, bring the raw edge to "
-        f"it and press a fold {tape.show(hem.turn_under)} deep.",
+        f"the mark and press a fold {_plain(plan, hem.turn_under)} deep.",
         True,
     )
     yield (
-        "Hem: lay the base edge on that fold, mark fold-to line 2, bring the fold to it, press a hem "
-        f"{tape.show(hem.depth)} deep, and pin it. It is stitched when the panel has hung and is right.",
+        "Hem: lay the base edge on that fold, mark fold-to line 2, bring the fold to the mark, press a hem "
+        f"{_plain(plan, hem.depth)} deep, and pin it. It is stitched when the panel has hung and is right.",
         True,
     )
 
 
 def _heading(plan: Plan) -> Iterator[tuple[str, bool]]:
-    loops, tape, counts = plan.heading, plan.tape, plan.counts
-    strips = "1 strip" if counts["strips_needed"] == 1 else f"{counts['strips_needed']} strips"
+    loops = plan.heading
+    yield f"{_strips(plan)} Press the tube {_plain(plan, loops.width)} wide.", False
     yield (
-        f"Cut {strips} {tape.show(loops.strip)} wide, each as long as a panel is wide, from the offcuts. Fold "
-        f"lengthwise, right side in; sew the long edge with a seam allowance of "
-        f"{tape.show(plan.spec.heading.seam_allowance)}; turn it and press it {tape.show(loops.width)} wide.",
+        f"Lay the tube on the loop ladder and cut {plan.counts['loops_needed']} loops "
+        f"{_plain(plan, loops.length)} long. Neaten the ends with a close zigzag.",
         False,
     )
     yield (
-        f"Lay the tube on the loop ladder and cut {counts['loops_needed']} loops {tape.show(loops.length)} long.",
-        False,
-    )
-    yield (
-        "Pin the spacing strip to the casing, back of the panel towards you, its arrow to the top edge and its ends "
-        "at the side edges. Mark the centre of every loop.",
+        "Pin the spacing strip to the back of the casing, arrow to the panel's top edge, ends at its side edges. "
+        "Mark the centre of every loop.",
         True,
     )
     yield (
-        f"Sew the lower end of each loop on the casing's stitch line, {tape.show(loops.lower_allowance)} of it below "
-        f"the seam. Turn {tape.show(loops.upper_turn)} of its upper end under and sew that "
-        f"{tape.show(loops.upper_seam)} below the top edge. Catch only the back layer of the casing, so that no "
-        "stitch shows in front.",
+        f"Sew the lower end of each loop on the casing's stitch line, {_plain(plan, loops.lower_allowance)} of it "
+        f"below the seam. Turn {_plain(plan, loops.upper_turn)} of its upper end under and sew that "
+        f"{_plain(plan, loops.upper_seam)} below the panel's top edge. Catch only the back layer of the casing, so "
+        "that no stitch shows in front.",
         True,
     )
     yield (
         "Hang the panel on the rod by its loops. Look, measure to the floor, adjust the pinned hem, and only then "
-        f"stitch it, {tape.show(plan.hem.stitch_line)} above the finished edge.",
+        f"stitch it, {_plain(plan, plan.hem.stitch_line)} above the finished edge.",
         True,
     )
+
+
+def _strips(plan: Plan) -> str:
+    """How the strips for the loops are come by, and sewn."""
+    offcut, needed = plan.offcut, plan.offcut.strips_needed
+    first = "" if needed <= offcut.strips_clear else "Let down the old hem of the offcuts and press it flat. "
+    cut = "a strip" if needed == 1 else f"{needed} strips"
+    source = "from the offcuts" if needed <= offcut.strips_unpicked else (
+        f"from the offcuts ({offcut.strips_unpicked} of them) and from other cloth (the rest)"
+    )
+    return (
+        f"{first}Cut {cut} {_plain(plan, plan.heading.strip)} wide, as long as a panel is wide, {source}. Fold "
+        "lengthwise, right side in; sew the long edge with a seam allowance of "
+        f"{_plain(plan, plan.spec.heading.seam_allowance)}, and turn it."
+    )
+
+
+def _plain(plan: Plan, length: Length) -> str:
+    """A length as it is said in a sentence about the work: what rounding took away is said with the numbers."""
+    return plan.tape.read(length).plain
 
 
 def _numbers(plan: Plan) -> Iterator[Block]:

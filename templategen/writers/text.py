@@ -66,7 +66,9 @@ def _(block: Step) -> Iterator[str]:
     lead = f"{block.number}. "
     yield from wrap(block.text, WIDTH, initial_indent=lead, subsequent_indent=" " * len(lead))
     if block.boxes:
-        boxes = "  ".join(f"[ ] {i}" for i in range(1, min(block.boxes, 36) + 1)) if block.boxes > 1 else "[ ]"
+        numbered = [f"[ ] {i}" for i in range(1, min(block.boxes, 36) + 1)]
+        boxes = "  ".join(numbered) if block.boxes > 1 else "[ ]"
         more = f"  ... of {block.boxes}" if block.boxes > 36 else ""
-        yield from wrap(f"{block.each} {boxes}{more}".strip(), WIDTH, initial_indent=" " * len(lead), subsequent_indent=" " * 9)
+        indent = " " * len(lead)
+        yield from wrap(f"{block.each} {boxes}{more}".strip(), WIDTH, initial_indent=indent, subsequent_indent=" " * 9)
     yield ""

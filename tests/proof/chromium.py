@@ -15,7 +15,7 @@ from .seeing import DPI, MM_PER_INCH, Picture, Stroke
 
 _CSS_DPI = 96
 """A CSS pixel is 1/96 in: CSS Values and Units Level 3, 5.2."""
-_TILE, _LAP, _HIGH = 960, 16, 48
+_TILE, _LAP, _HIGH = 1920, 16, 32
 """Width of a tile, how far tiles overlap, height of a tile, in CSS pixels; all land on whole device pixels."""
 _ADDRESS = "http://library.invalid/strip.svg"
 
@@ -59,6 +59,7 @@ def strokes_along(page: Page, length: float, low: float, high: float) -> list[St
     css = MM_PER_INCH / _CSS_DPI
     seen: list[Stroke] = []
     last = page.evaluate("Math.floor(document.documentElement.scrollWidth - window.innerWidth)")
+    last -= last % 4 == 2  # half a device pixel, which might be rounded either way
     for tile in range(int(length / css // _TILE) + 1):
         left = min(tile * _TILE, last)
         page.evaluate("left => window.scrollTo(left, 0)", left)

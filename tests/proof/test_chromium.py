@@ -11,6 +11,7 @@ from playwright.sync_api import Browser
 from .chromium import browser, showing, strokes_along
 from .kits import PANELS, Panel, loop_positions, made, millimetres
 from .measuring import STRIP, errors_at, is_mark
+from .seeing import Stroke
 
 TRUE = 0.1
 _ROOM = 1.0
@@ -29,7 +30,7 @@ def test_a_browser_draws_every_loop_where_it_belongs(opened: Browser, panel: Pan
     width = float(millimetres(panel.width, panel.units))
     with showing(opened, svg) as page:
         seen = strokes_along(page, width + 2 * _ROOM, _ROOM + STRIP[0], _ROOM + STRIP[1])
-    from_left_edge = [type(stroke)(stroke.at - seen[0].at, stroke.ink) for stroke in seen]
+    from_left_edge = [Stroke(stroke.at - seen[0].at, stroke.ink) for stroke in seen]
     marks = [stroke for stroke in from_left_edge if is_mark(stroke)]
     places = [float(at) for at in loop_positions(panel)]
     errors = errors_at(places, marks)
@@ -50,7 +51,7 @@ def test_a_mark_moved_by_three_tenths_is_seen_in_the_browser(opened: Browser) ->
     changed = svg.replace(f'x1="{place}" x2="{place}"', f'x1="{moved}" x2="{moved}"')
     with showing(opened, changed.encode()) as page:
         seen = strokes_along(page, 500, _ROOM + STRIP[0], _ROOM + STRIP[1])
-    marks = [type(stroke)(stroke.at - seen[0].at, stroke.ink) for stroke in seen if is_mark(stroke)]
+    marks = [Stroke(stroke.at - seen[0].at, stroke.ink) for stroke in seen if is_mark(stroke)]
     assert [error > TRUE for error in errors_at(map(float, loop_positions(panel)[:2]), marks)] == [False, True]
 
 

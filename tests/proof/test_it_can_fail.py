@@ -9,7 +9,7 @@ from io import BytesIO
 import pikepdf
 import pytest
 
-from templategen.drawing import Item, Line, LineType
+from templategen.drawing import Item, Line, LineType, Ring, Text
 from templategen.layout import Kit, Placed
 from templategen.writers.pdf import pdf
 
@@ -117,7 +117,8 @@ def test_a_join_moved_on_one_of_its_pieces_is_seen(kit: Made) -> None:
             return item
         if isinstance(item, Line):
             return replace(item, x1=item.x1 + 0.3, x2=item.x2 + 0.3)
-        return replace(item, x=item.x + 0.3)  # type: ignore[type-var, union-attr, call-arg]
+        assert isinstance(item, Ring | Text)
+        return replace(item, x=item.x + 0.3)
 
     assert _worst(see(_redrawn(kit.kit, move), kit.record)) > _TOO_FAR
 

@@ -1,0 +1,110 @@
+"""Laws of sheets: pieces lie beside each other inside the margins, and the list of them tells the truth."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from itertools import combinations
+
+import pytest
+from hypothesis import Phase, given, settings
+from hypothesis import strategies as st
+
+from templategen.layout.packing import GAP, pack
+from templategen.writers.kit_json import kit_record
+from tests.proof.crossing import inside, margins, piece_box
+
+from .laws import kit_of, kit_texts
+
+often = settings(max_examples=15, derandomize=True, deadline=None, phases=[Phase.explicit, Phase.generate])
+
+
+@often
+@given(kit_texts())
+def test_no_two_pieces_of_a_sheet_overlap(text: str) -> None:
+    kit = kit_of(text)
+    for sheet in kit.sheets:
+        for one, other in combinations(sheet.placed, 2):
+            assert not piece_box(one).meets(piece_box(other), float(GAP) - 1e-6)
+
+
+@often
+@given(kit_texts())
+def test_every_piece_lies_inside_the_margins_once(text: str) -> None:
+    kit = kit_of(text)
+    frame = margins(kit, 10, 10, 10, 18)
+    assert all(inside(piece_box(placed), frame) for sheet in kit.sheets for placed in sheet.placed)
+    placed = [(each.piece.drawing.name, each.piece.number) for sheet in kit.sheets for each in sheet.placed]
+    assert len(placed) == len(set(placed))
+    for drawing in kit.drawings:
+        of = next(each.piece.of for sheet in kit.sheets for each in sheet.placed if each.piece.drawing is drawing)
+        assert {number for name, number in placed if name == drawing.name} == set(range(1, of + 1))
+
+
+@often
+@given(kit_texts())
+def test_the_list_puts_marks_where_datum_and_direction_put_them(text: str) -> None:
+    kit = kit_of(text)
+    across, along = float(kit.correction.across), float(kit.correction.along)
+    record = kit_record(kit)
+    for piece in record["pieces"]:
+        (dx, dy), (ix, iy) = piece["direction"], piece["inward"]
+        assert {abs(dx), abs(dy)} == {abs(ix), abs(iy)} == {0, 1}
+        assert dx * ix + dy * iy == 0
+        for mark in [*piece["marks"], *piece["match_lines"]]:
+            offset = mark["along_mm"] - piece["along_mm"][0]
+            assert mark["x_mm"] == pytest.approx(piece["datum"]["x_mm"] + dx * offset / across, abs=1e-5)
+            assert mark["y_mm"] == pytest.approx(piece["datum"]["y_mm"] + dy * offset / along, abs=1e-5)
+            assert 0 <= mark["x_mm"] <= record["paper"]["width_mm"]
+            assert 0 <= mark["y_mm"] <= record["paper"]["height_mm"]
+
+
+@often
+@given(kit_texts())
+def test_the_list_names_every_mark_of_every_template(text: str) -> None:
+    kit = kit_of(text)
+    record = kit_record(kit)
+    for drawing in kit.drawings:
+        listed = {
+            (mark["label"], mark["along_mm"])
+            for piece in record["pieces"]
+            if piece["template"] == drawing.name
+            for mark in piece["marks"]
+        }
+        assert listed == {(mark.label, round(float(mark.at), 6)) for mark in drawing.marks}
+
+
+@often
+@given(kit_texts())
+def test_every_sheet_lists_its_two_bars(text: str) -> None:
+    kit = kit_of(text)
+    bars = kit_record(kit)["bars"]
+    assert [bar["page"] for bar in bars] == [sheet.number for sheet in kit.sheets for _ in range(2)]
+    assert {bar["nominal_mm"] for bar in bars} == {100.0}
+
+
+@often
+@given(kit_texts())
+def test_no_two_joins_of_a_kit_have_one_letter(text: str) -> None:
+    kit = kit_of(text)
+    pieces = [placed.piece for sheet in kit.sheets for placed in sheet.placed]
+    letters = [piece.right.label for piece in pieces if piece.right]
+    assert len(letters) == len(set(letters))
+
+
+@given(st.lists(st.tuples(st.integers(1, 190), st.integers(1, 250)), max_size=30))
+def test_rectangles_are_packed_apart_and_inside(sizes: list[tuple[int, int]]) -> None:
+    exact = [(Fraction(wide), Fraction(high)) for wide, high in sizes]
+    spots = pack(exact, [i // 3 for i in range(len(exact))], Fraction(190), Fraction(250))
+    assert len(spots) == len(sizes)
+    boxes = [
+        (spot.sheet, spot.left, spot.top, spot.left + wide, spot.top + high)
+        for spot, (wide, high) in zip(spots, exact, strict=True)
+    ]
+    assert all(left >= 0 and top >= 0 and right <= 190 and bottom <= 250 for _, left, top, right, bottom in boxes)
+    for one, other in combinations(boxes, 2):
+        if one[0] == other[0]:
+            apart = (
+                one[3] + GAP <= other[1] or other[3] + GAP <= one[1],
+                one[4] + GAP <= other[2] or other[4] + GAP <= one[2],
+            )
+            assert any(apart)
