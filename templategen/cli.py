@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import os
 import sys
 from collections.abc import Callable, Sequence
 from dataclasses import replace
@@ -146,6 +147,8 @@ def _source(path: Path) -> tuple[str, Options]:
 
 def main() -> None:
     """The command; every fault ends in a message and an exit status, none in a traceback."""
+    # Pydantic looks through every installed package for plug-ins, which this command has no use for.
+    os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "__all__")
     sys.exit(_guarded(lambda: commands.main(prog_name="templategen", standalone_mode=False)))
 
 

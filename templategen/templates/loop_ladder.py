@@ -57,7 +57,11 @@ def draw(plan: Plan) -> list[Drawing]:
 
 def _across(kind: LineType, x: Fraction, top: Fraction) -> list[Item]:
     """A line across the ladder: a tick at either side of the tube, and on the tube's bed between them."""
-    return [Line(kind, x, 0, x, TICK), Line(kind, x, TUBE_FROM, x, top), Line(kind, x, top, x, top + FAR_TICK - 1)]
+    return [
+        Line(LineType.MARK, x, 0, x, TICK),
+        Line(kind, x, TUBE_FROM, x, top),
+        Line(LineType.MARK, x, top, x, top + FAR_TICK - 1),
+    ]
 
 
 def _rung(plan: Plan, start: Fraction, index: int, top: Fraction) -> list[Item]:

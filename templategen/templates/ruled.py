@@ -18,7 +18,7 @@ PLAIN_SIZE = 10
 TOLD_APART = Fraction(1, 2)
 """Lines nearer to each other than this, in mm, look like one."""
 TICK = 11
-"""A line's first millimetres from the datum edge are never interrupted: at least 8 mm are promised."""
+"""Continuous from the datum edge, in mm, and never interrupted: at least 8 are promised."""
 _LIFT = 1.3
 _CAPS = 3.9
 """Height of a capital in STRONG_SIZE, in millimetres."""
@@ -133,9 +133,13 @@ def _free_place(label: _Label, boxes: list[Bounds], columns: int, width: float) 
 
 
 def _interrupted(each: Rule, kind: LineType, depth: Number, boxes: list[Bounds]) -> Iterator[Line]:
-    """The line at ``each.at`` from y = 0 to y = -depth, less where it would run through a label."""
+    """The line at ``each.at`` from y = 0 to y = -depth, less where it would run through a label.
+
+    It begins with a continuous tick, whatever its type: that is what is marked at the edge.
+    """
+    yield Line(LineType.MARK, each.at, 0, each.at, -TICK)
     gaps = sorted((-box.top, -box.bottom) for box in boxes if box.left + 0.25 < each.at < box.right + 0.3)
-    pen: Number = 0
+    pen: Number = TICK
     for start, stop in gaps:
         if start > pen:
             yield Line(kind, each.at, -pen, each.at, -start)

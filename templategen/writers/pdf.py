@@ -181,8 +181,12 @@ def _draw_texts(canvas: Canvas, texts: Iterable[tuple[Frame, Text]]) -> None:
         for run in setting.runs:
             where = frame.point(x + cos * run.dx - sin * run.dy, y + sin * run.dx + cos * run.dy)
             writer.setFont(_font(text.bold), run.size)
-            writer.setTextTransform(page_cos, page_sin, -page_sin, page_cos, *where)
-            writer.textOut(run.text)
+            if page_sin or page_cos < 0:
+                writer.setTextTransform(page_cos, page_sin, -page_sin, page_cos, *where)
+            else:
+                writer.setTextOrigin(*where)
+            # Every run sets its own place, so none need be measured for the next one, as textOut would.
+            writer.textLine(run.text)
         if built:
             writer._code.append("EMC")
     canvas.drawText(writer)
