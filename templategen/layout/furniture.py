@@ -12,15 +12,20 @@ from .paper import Area
 
 HEADER = Fraction(11)
 """Height of the head of a sheet, in mm."""
-FOOTER = Fraction(11)
-"""Height of its foot, which holds the bar across, in mm."""
+FOOTER = Fraction(25, 2)
+"""Height of its foot, which holds the bar across and the key to the lines, in mm."""
 SIDE = Fraction(9)
 """Width of its right-hand edge, which holds the bar along, in mm."""
 BAR = Fraction(100)
 FOUR_INCHES = 4 * MM_PER_INCH
 _HALF_TICK = 2.2
-_SAMPLE = {False: 9, True: 15}
-"""Length of a sample of a line type, in mm: continuous, dashed."""
+_KEY_ROW = 3.8
+_KEY_ROWS = 3
+_KEY_SIZE = 7.5
+_SAMPLES = (15, 11, 8)
+"""Length of a sample of a line type, in mm: the longest with which the key fits."""
+_BESIDE_THE_BAR = 70
+"""Least width of a key beside the bar across, in mm; on narrower paper it stands above the bar."""
 
 KEY = {
     LineType.CUT: "cut",
@@ -45,13 +50,22 @@ class Bar:
 
 def live_area(whole: Area) -> Area:
     """What is left for pieces of the area inside the margins."""
-    return Area(whole.left, whole.bottom + FOOTER, whole.right - SIDE, whole.top - HEADER)
+    return Area(whole.left, whole.bottom + _foot(whole), whole.right - SIDE, whole.top - HEADER)
+
+
+def _foot(whole: Area) -> Fraction:
+    """Height of the foot: with the key above the bar where there is no room beside it."""
+    return FOOTER if _room_beside(whole) >= _BESIDE_THE_BAR else 2 * FOOTER
+
+
+def _room_beside(whole: Area) -> float:
+    return float(whole.width - FOUR_INCHES) - 7
 
 
 def bars(whole: Area) -> tuple[Bar, Bar]:
     """The bar across and the bar along."""
     across = (whole.left + 2, whole.bottom + 4)
-    along = (whole.right - 3, whole.bottom + FOOTER + 2)
+    along = (whole.right - Fraction(18, 5), whole.bottom + _foot(whole) + 2)
     return (
         Bar(across, (across[0] + BAR, across[1]), BAR),
         Bar(along, (along[0], along[1] + BAR), BAR),
@@ -104,17 +118,34 @@ def _bars(whole: Area) -> Iterator[Item]:
 
 
 def _key(whole: Area, used: Iterable[LineType]) -> Iterator[Item]:
-    """A sample of each line type on this sheet, right of the bar across, in up to three rows."""
+    """A sample of each line type on this sheet: beside the bar across, or above it on narrow paper."""
     explained = [kind for kind in KEY if kind in set(used)]
-    x0 = float(whole.left + FOUR_INCHES) + 8
-    room = float(whole.right) - x0
-    x, row = x0, 0
-    for kind in explained:
-        sample = _SAMPLE[bool(kind.dashes)]
-        wide = sample + 1.5 + width_of(KEY[kind], 8)
-        if x + wide > x0 + room:
-            x, row = x0, row + 1
-        y = float(whole.bottom) + 8 - 3.9 * row
-        yield Line(kind, x, y, x + sample, y)
-        yield Text(x + sample + 1.5, y - 1, KEY[kind], 8)
+    beside = _room_beside(whole)
+    above = beside < _BESIDE_THE_BAR
+    left = float(whole.left) if above else float(whole.right) - beside
+    top = float(whole.bottom + (2 * FOOTER if above else FOOTER)) - 2.2
+    rows: list[list[tuple[LineType, float]]] = []
+    sample = _SAMPLES[0]
+    for sample in _SAMPLES:
+        rows = _key_rows(explained, sample, float(whole.width) if above else beside)
+        if len(rows) <= _KEY_ROWS:
+            break
+    for i, row in enumerate(rows):
+        y = top - _KEY_ROW * i
+        for kind, x in row:
+            yield Line(kind, left + x, y, left + x + sample, y)
+            yield Text(left + x + sample + 1.5, y - 0.9, KEY[kind], _KEY_SIZE)
+
+
+def _key_rows(kinds: list[LineType], sample: float, room: float) -> list[list[tuple[LineType, float]]]:
+    """Each line type with where its sample begins, row by row."""
+    rows: list[list[tuple[LineType, float]]] = [[]]
+    x = 0.0
+    for kind in kinds:
+        wide = sample + 1.5 + width_of(KEY[kind], _KEY_SIZE)
+        if x + wide > room and rows[-1]:
+            rows.append([])
+            x = 0.0
+        rows[-1].append((kind, x))
         x += wide + 4
+    return rows

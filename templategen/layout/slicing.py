@@ -33,14 +33,14 @@ def items_of(pieces: Sequence[Piece]) -> list[list[Item]]:
     long_ones = [line for line in along if _length(line) > _SHORT]
     sliced: list[list[Item]] = []
     for piece in pieces:
-        left, right = piece.shows
+        left, right = map(float, piece.shows)
         near = whole[bisect_left(lefts, left) : bisect_right(lefts, right)]
         short = along[bisect_left(starts, piece.start - _SHORT) : bisect_right(starts, piece.end)]
         lines = [*long_ones, *(line for line in short if _length(line) <= _SHORT)]
         sliced.append(
             [
                 *(kept for line in lines if (kept := _cut_to(piece, line))),
-                *(item for bounds, item in near if bounds.right <= right),
+                *(item for bounds, item in near if float(bounds.right) <= right),
                 *furniture(piece),
                 *name_items(piece),
             ]

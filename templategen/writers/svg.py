@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from functools import cache
 from io import StringIO
+from math import ceil
 from typing import Any
 
 import svgwrite
@@ -31,7 +32,7 @@ def svg(drawing: Drawing, items: Iterable[Item]) -> str:
     low, high = float(drawing.low), float(drawing.high)
     start, end = float(drawing.start), float(drawing.end)
     wide, tall = (high - low, end - start) if upright else (end - start, high - low)
-    wide, tall = decimal(wide + 2 * _ROOM), decimal(tall + 2 * _ROOM)
+    wide, tall = _whole_pixels(wide + 2 * _ROOM), _whole_pixels(tall + 2 * _ROOM)
     sheet = svgwrite.Drawing(
         size=(f"{wide}mm", f"{tall}mm"), viewBox=f"0 0 {wide} {tall}", debug=False, profile="full"
     )
@@ -54,6 +55,15 @@ def svg(drawing: Drawing, items: Iterable[Item]) -> str:
     out = StringIO()
     sheet.write(out, pretty=False)
     return out.getvalue() + "\n"
+
+
+def _whole_pixels(mm: float) -> float:
+    """``mm`` made longer to a whole number of CSS pixels of 1/96 in.
+
+    Browsers round a file's size to whole pixels and then scale what is in it to
+    that: a strip of 3 m would come out a sixth of a millimetre short.
+    """
+    return decimal(ceil(mm * 96 / 25.4 - 1e-9) * 25.4 / 96)
 
 
 def _placing(drawing: Drawing, upright: bool) -> str:

@@ -23,7 +23,7 @@ from .jobs import ORDINARY, bare_marks, with_marks
 
 ROUNDS = 15
 _AS_INSTALLED = "import sys; sys.modules['numpy'] = None; from templategen.cli import main; main()"
-"""The command as people have it: numpy, which comes with the test tools and which Pint loads where it finds it, hidden."""
+"""The command as people have it: numpy, which comes with the test tools and which Pint would load, is hidden."""
 
 
 def paired(ours: Callable[[], object], theirs: Callable[[], object], rounds: int = ROUNDS) -> tuple[float, float]:

@@ -121,9 +121,8 @@ def test_marks_sheets_and_files_know_no_curtain(room: str) -> None:
     allowed = {"mark on the cloth"}  # the key to the line types, which speaks to who reads the sheet
     for path in (HOUSE / room).glob("*.py"):
         tree = ast.parse(path.read_text())
-        documented = {
-            id(node.value) for node in ast.walk(tree) if isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant)
-        }
+        sentences = [node for node in ast.walk(tree) if isinstance(node, ast.Expr)]
+        documented = {id(node.value) for node in sentences if isinstance(node.value, ast.Constant)}
         for node in ast.walk(tree):
             said = getattr(node, "id", None) or getattr(node, "attr", None) or getattr(node, "arg", None) or ""
             if isinstance(node, ast.Constant) and isinstance(node.value, str) and id(node) not in documented:

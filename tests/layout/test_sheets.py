@@ -9,6 +9,8 @@ import pytest
 from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
 
+from templategen.drawing import Line
+from templategen.layout import Placed
 from templategen.layout.packing import GAP, pack
 from templategen.writers.kit_json import kit_record
 from tests.proof.crossing import inside, margins, piece_box
@@ -71,6 +73,29 @@ def test_the_list_names_every_mark_of_every_template(text: str) -> None:
             for mark in piece["marks"]
         }
         assert listed == {(mark.label, round(float(mark.at), 6)) for mark in drawing.marks}
+
+
+def _reach(placed: Placed, at: Fraction) -> float:
+    """How far inward from the datum edge a continuous line stands at ``at``."""
+    side = placed.piece.drawing.inward
+    lines = [item for item in placed.items if isinstance(item, Line) and item.x1 == item.x2 == at]
+    spans = sorted(
+        sorted((side * float(line.y1), side * float(line.y2))) for line in lines if not line.kind.dashes
+    )
+    reach = 0.0
+    for low, high in spans:
+        if low <= reach:
+            reach = max(reach, high)
+    return reach
+
+
+@often
+@given(kit_texts())
+def test_every_listed_mark_is_a_line_of_eight_millimetres_from_the_datum_edge(text: str) -> None:
+    for sheet in kit_of(text).sheets:
+        for placed in sheet.placed:
+            short = [mark for mark in placed.piece.marks if _reach(placed, mark.at) < 8]
+            assert short == [], f"{placed.piece.drawing.name}, piece {placed.piece.number}"
 
 
 @often
