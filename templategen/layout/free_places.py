@@ -12,7 +12,7 @@ from fractions import Fraction
 from itertools import pairwise
 from math import ceil, floor, inf
 
-from ..drawing import Drawing, Line
+from ..drawing import Drawing, Line, Text
 
 Stretch = tuple[int, int]
 """From and to along a drawing, both included, in tenths of a millimetre."""
@@ -25,11 +25,15 @@ _TARGET_CLEAR = 4.5
 """Free of content on either side of a registration mark's centre, in mm: the mark is 3 1/2 mm each way."""
 
 
-def free_places(drawing: Drawing) -> list[list[Stretch]]:
-    """The free stretches, in order, for each of CLEARANCES."""
+def free_places(drawing: Drawing) -> tuple[list[list[Stretch]], list[Stretch]]:
+    """The free stretches, in order, for each of CLEARANCES; and those where only lines stand, and no mark.
+
+    The latter are for drawings whose marks stand so close that nothing is free.
+    """
     low, high = sorted(float(y) for y in drawing.registration)
     everything: list[_Taken] = [(float(left), float(right)) for left, right in drawing.keep_whole]
     between: list[_Taken] = []
+    written: list[_Taken] = []
     for item in drawing.items:
         if isinstance(item, Line) and item.runs_along:
             continue
@@ -38,9 +42,14 @@ def free_places(drawing: Drawing) -> list[list[Stretch]]:
         everything.append(stretch)
         if bounds.bottom < high + _TARGET_CLEAR and bounds.top > low - _TARGET_CLEAR:
             between.append(stretch)
+        if isinstance(item, Text):
+            written.append(stretch)
     taken = _merged(everything)
     targets = _gaps(_merged(between), _TARGET_CLEAR)
-    return [_in_tenths(_common(_gaps(taken, clearance), targets)) for clearance in CLEARANCES]
+    free = [_in_tenths(_common(_gaps(taken, clearance), targets)) for clearance in CLEARANCES]
+    marks = _merged([(float(mark.at), float(mark.at)) for mark in drawing.marks])
+    lines_only = _common(_gaps(_merged(written), _TARGET_CLEAR), _gaps(marks, CLEARANCES[-1]))
+    return free, _in_tenths(lines_only)
 
 
 def at_or_before(stretches: Sequence[Stretch], limit: int) -> int | None:

@@ -16,7 +16,7 @@ _INDENT = _ARROW + 2
 _MARGIN = 2.5
 _BESIDE_A_JOIN = 11
 """Clear of the join's letter, in mm; each further letter takes some more."""
-_CHECK_ROW = 5.2
+_CHECK_ROW = 6.3
 """Kept free at the lane's foot for check lengths, where there are joins."""
 _LEADING = 0.43
 """Line pitch in mm for each point of type: a little over 1.2 times the size."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 
-from ..drawing import Bounds, Item, Line
+from ..drawing import Bounds, Item, Line, LineType
 from .joins import furniture
 from .naming import name_items
 from .pieces import Piece
@@ -14,7 +14,8 @@ from .pieces import Piece
 def items_of(pieces: Sequence[Piece]) -> list[list[Item]]:
     """Everything to be drawn for each of a drawing's ``pieces``, in the drawing's own coordinates.
 
-    A line that runs along is cut to the piece; all else is whole or absent.
+    A line that runs along is cut to what the piece shows, an outline to the whole
+    piece; all else is whole or absent.
     """
     drawing = pieces[0].drawing
     if len(pieces) == 1:
@@ -61,6 +62,7 @@ def _length(line: Line) -> float:
 
 
 def _cut_to(piece: Piece, line: Line) -> Line | None:
-    left = max(min(line.x1, line.x2), piece.start)
-    right = min(max(line.x1, line.x2), piece.end)
+    start, end = (piece.start, piece.end) if line.kind is LineType.CUT else piece.shows
+    left = max(min(line.x1, line.x2), start)
+    right = min(max(line.x1, line.x2), end)
     return Line(line.kind, left, line.y1, right, line.y2) if left < right else None

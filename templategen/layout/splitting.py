@@ -16,20 +16,23 @@ def split(drawing: Drawing, longest: Fraction, first_join: int = 0) -> tuple[Pie
     """``drawing`` as the fewest pieces of near-equal length, none longer than ``longest``, in mm.
 
     ``first_join`` is the number of its first join in the kit. Of the clearances
-    that give the fewest pieces the largest is kept; where marks stand too close
-    for any, pieces are of equal length and their joins are crowded.
+    that give the fewest pieces the largest is kept. Where marks stand too close
+    for any, joins keep clear of texts and marks at least, and are called crowded.
     """
     if drawing.length <= longest:
         return (Piece(drawing, 1, 1, None, None),)
     fewest = -int(-(drawing.length - TONGUE - TRIMMED) // (longest - TONGUE - TRIMMED))
     best: list[Fraction] | None = None
-    for stretches in free_places(drawing):
+    free, lines_only = free_places(drawing)
+    for stretches in free:
         places = _places(drawing, stretches, longest)
         if places is not None and (best is None or len(places) < len(best)):
             best = places
             if len(best) + 1 == fewest:
                 break
     crowded = best is None
+    if best is None:
+        best = _places(drawing, lines_only, longest)
     chosen = _equal(drawing, fewest) if best is None else best
     return _between(drawing, _joins(drawing, chosen, first_join, crowded))
 

@@ -86,9 +86,11 @@ def _cut_lines(plan: Plan) -> list[str]:
 
 
 def _columns(entries: list[str]) -> list[str]:
-    """Entries set in as many columns as fit, read down and then across."""
+    """Entries set in as many columns as fit, read down and then across; one that is too long goes on below."""
     wide = max(len(entry) for entry in entries) + 3
-    across = max(1, (WIDTH - len(_INDENT)) // wide)
+    across = (WIDTH - len(_INDENT)) // wide
+    if not across:
+        return [line for entry in entries for line in _wrapped(_INDENT + entry, WIDTH, 2 * _INDENT)]
     down = -(-len(entries) // across)
     return [
         (_INDENT + "".join(f"{entry:<{wide}}" for entry in entries[line::down])).rstrip()

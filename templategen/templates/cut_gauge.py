@@ -8,7 +8,7 @@ from math import ceil
 from ..drawing import Drawing, Item, Lane, LineType, Mark, path
 from ..planning import Plan
 from ..planning.plan import DropMark
-from .ruled import Rule, rule
+from .ruled import SHORTEST, Rule, rule
 
 RULED = 70
 LANE = 17
@@ -37,7 +37,8 @@ def _gauge(plan: Plan, mark: DropMark, number: int, of: int) -> Drawing:
     ]
     rules = [Rule(at.mm, LineType.MARK if at else None, name, said) for name, at, said in lines]
     items, reach = rule(rules, RULED, 1, SIZE)
-    end = Fraction(ceil(max(reach, float(max(at for _, at, _ in lines).mm)) + HEADROOM))
+    topmost = max(at for _, at, _ in lines)
+    end = Fraction(max(ceil(max(reach, float(topmost.mm)) + HEADROOM), SHORTEST))
     place = f"For floor mark {number} of {of}, {plan.tape.show(mark.at)} from the left edge. " if of > 1 else ""
     height = plan.tape.show(mark.cut)
     return Drawing(

@@ -10,7 +10,7 @@ from math import ceil
 from ..drawing import Anchor, Drawing, Item, Lane, LineType, Mark, Text, path
 from ..lengths import Length, Tape
 from ..planning import Plan
-from .ruled import Rule, rule
+from .ruled import SHORTEST, Rule, rule
 
 RULED = 116
 """How far the lines run from the datum edge, in mm: room for two columns of labels."""
@@ -31,9 +31,9 @@ def draw(plan: Plan) -> list[Drawing]:
     end = lines[-1].at
     at_the_edge = [replace(line, kind=None, below=True) if line.at == end else line for line in lines]
     items, reach = rule([base, *at_the_edge], RULED, 2)
-    if reach > end:
+    if reach > end or end < SHORTEST:
         items, reach = rule([base, *lines], RULED, 2)
-        end = Fraction(ceil(reach + 1))
+        end = Fraction(max(ceil(reach + 1), SHORTEST))
     hem = plan.hem
     steps = sorted({hem.turn_under, hem.depth, hem.allowance} - {Length(end)})
     width = RULED + LANE + TREAD * len(steps)

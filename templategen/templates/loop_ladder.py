@@ -7,6 +7,7 @@ from fractions import Fraction
 from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Text, path, width_of
 from ..planning import Plan
 from ..planning.plan import LoopPlan
+from .ruled import SHORTEST
 
 LONGEST = 220
 """In mm. Our choice: a ladder of more rungs would need a join on letter and A4 paper."""
@@ -22,7 +23,7 @@ def draw(plan: Plan) -> list[Drawing]:
     """As many rungs as one sheet holds, and at least one."""
     loops = plan.heading
     rungs = max(1, min(int(LONGEST // loops.length.mm), plan.counts["loops_needed"]))
-    end = rungs * loops.length.mm
+    end = max(rungs * loops.length.mm, Fraction(SHORTEST))
     top = TUBE_FROM + loops.width.mm
     high = top + FAR_TICK + LANE + 1
     marks = tuple(Mark("start" if i == 0 else f"cut {i}", i * loops.length.mm) for i in range(rungs + 1))

@@ -19,6 +19,8 @@ TOLD_APART = Fraction(1, 2)
 """Lines nearer to each other than this, in mm, look like one."""
 TICK = 11
 """Continuous from the datum edge, in mm, and never interrupted: at least 8 are promised."""
+SHORTEST = 60
+"""Least length of a template along its datum edge, in mm: our choice; it must hold its name, and be held."""
 _LIFT = 1.3
 _CAPS = 3.9
 """Height of a capital in STRONG_SIZE, in millimetres."""

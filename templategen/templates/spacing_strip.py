@@ -22,6 +22,8 @@ LANE_FROM, LANE_TO = 33, 51
 DEPTH = 58
 """Three strips of this depth stand side by side on letter and on A4 paper."""
 END_SIZE = 9.5
+BETWEEN_LABELS = 9.5
+"""Between two labels, in mm: room for a registration mark, should a join have to stand there."""
 TURNED_PITCH = 19
 """Between labels set upright along their marks, in mm: room for a registration mark between two of them."""
 
@@ -86,13 +88,13 @@ def _caption(tape: Tape, distances: Sequence[str]) -> str:
 
 
 def _lettering(numbers: Sequence[str], distances: Sequence[str], pitch: float) -> _Lettering:
-    """The largest lettering with which labels that stand one pitch apart keep clear of each other."""
+    """The largest lettering with which labels that stand one pitch apart leave room for a join between them."""
     for number, distance in ((22, 15), (18, 12), (14, 10)):
         widest = max(
             max(width_of(text, number, True) for text in (numbers[0], numbers[-1])),
             max(width_of(text, distance) for text in distances),
         )
-        if widest + 2 <= pitch:
+        if widest + BETWEEN_LABELS <= pitch:
             return _Lettering(number, distance, False, 1)
     return _Lettering(11, 9, True, max(1, ceil(TURNED_PITCH / pitch)))
 

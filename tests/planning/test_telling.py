@@ -78,3 +78,10 @@ def test_words_for_lengths() -> None:
     assert term(tape, -1, "hem", length("4 in")) == "− hem 4 in"
     assert term(tape, -1, "hang shift", -length("1/8 in")) == "+ hang shift 1/8 in"
     assert (decimal(3.6), decimal(1.0), decimal(0.966)) == ("3.6", "1", "0.97")
+
+
+def test_a_line_that_is_longer_than_the_page_goes_on_below() -> None:
+    odd_marks = ["-11 3/7 in", "-10 1/3 in", "-11 1/7 in"]
+    plan = planned({"drop.floor_marks": odd_marks, "drop.rod_to_floor": None, "drop.clearance": "-78 2/3 in"})
+    told = tell_plan(plan)
+    assert "at 27 in: finish" in told and all(len(line) <= 96 for line in told.splitlines())
