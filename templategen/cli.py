@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import json
 import os
 import sys
@@ -147,6 +148,8 @@ def _source(path: Path) -> tuple[str, Options]:
 
 def main() -> None:
     """The command; every fault ends in a message and an exit status, none in a traceback."""
+    # What a command makes lives until it ends, a moment later: looking for garbage would only take time.
+    gc.disable()
     # Pydantic looks through every installed package for plug-ins, which this command has no use for.
     os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "__all__")
     sys.exit(_guarded(lambda: commands.main(prog_name="templategen", standalone_mode=False)))

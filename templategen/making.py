@@ -11,7 +11,7 @@ from tempfile import NamedTemporaryFile
 
 from .drawing import set_text
 from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
-from .layout import WORDS, Correction, Kit, items_of, lay_out, paper_of, split
+from .layout import WORDS, Correction, Kit, alone, lay_out, paper_of
 from .papers import paper_named, unknown_paper
 from .planning import Plan
 from .templates import TEMPLATES, draw_templates, work_order
@@ -71,8 +71,7 @@ def kit_files(plan: Plan, options: Options | None = None) -> tuple[Kit, dict[str
         "work-order.txt": text(work_order.words(plan)).encode(),
     }
     for drawing in kit.drawings:
-        (items,) = items_of(split(drawing, drawing.length))
-        files[f"{drawing.file_name}.svg"] = svg(drawing, items).encode()
+        files[f"{drawing.file_name}.svg"] = svg(*alone(drawing), f"{drawing.caption} Scale 1:1.").encode()
     return kit, files
 
 

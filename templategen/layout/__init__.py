@@ -1,5 +1,6 @@
 """Drawings and words to sheets: paper, splitting, joins, packing, what every sheet carries."""
 
+from .alone import alone
 from .kit import WORDS, Correction, Kit, Placed, Sheet, lay_out
 from .paper import CATALOGUE, Paper, paper_of
 from .pieces import Join, Piece
@@ -16,6 +17,7 @@ __all__ = [
     "Piece",
     "Placed",
     "Sheet",
+    "alone",
     "items_of",
     "lay_out",
     "paper_of",

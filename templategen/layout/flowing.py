@@ -124,25 +124,30 @@ def _(block: Blanks, width: float) -> Iterator[_Strip]:
         label = _lines(row.label, BODY, 0, value_at - 2)
         value = _lines(row.value, BODY, value_at, blank_at - 2, bold=True)
         height = max(label[0], value[0], 7.0)
+        base = -BODY * _LEADING * 0.75 - 0.4
         places: list[Item] = []
         for i in range(blanks):
             left = blank_at + i * each
             if blanks > 1:
-                places.append(Text(left, -height + 1.6, str(i + 1), SMALL))
+                places.append(Text(left, base + 0.4, str(i + 1), SMALL))
             start = left + (3 if blanks > 1 else 0)
-            places.append(Line(LineType.THIN, start, -height + 1.2, left + each - 3, -height + 1.2))
+            places.append(Line(LineType.THIN, start, base, left + each - 3, base))
         yield _Strip(height + 1.0, (*label[1], *value[1], *places))
 
 
 @_strips.register
 def _(block: Step, width: float) -> Iterator[_Strip]:
-    """The step's number and words, and under them a box for each thing it is done to."""
+    """The step's number and words; under the number a box, or under the words one for each thing it is done to."""
     indent = 8.0
     height, items = _lines(block.text, BODY, indent, width)
     number = Text(0, -BODY * _LEADING * 0.75, f"{block.number}", BODY, bold=True)
-    boxes = list(_boxes(block, indent, -height - 0.8)) if block.boxes else []
+    if block.boxes == 1:
+        top = -BODY * _LEADING - 0.9
+        box = rectangle(LineType.MARK, 0, top - _BOX, _BOX, top)
+        yield _Strip(max(height, _BOX - top) + 1.6, (number, *items, *box))
+        return
     rows = -(-min(block.boxes, _MOST_BOXES) // _BOXES_IN_A_ROW)
-    yield _Strip(height + rows * (_BOX + 2) + 1.6, (number, *items, *boxes))
+    yield _Strip(height + rows * (_BOX + 2) + 1.6, (number, *items, *_boxes(block, indent, -height - 0.8)))
 
 
 def _boxes(block: Step, left: float, top: float) -> Iterator[Item]:
@@ -158,5 +163,4 @@ def _boxes(block: Step, left: float, top: float) -> Iterator[Item]:
         row, column = divmod(i, _BOXES_IN_A_ROW)
         x, y = left + column * 13.5, top - row * (_BOX + 2)
         yield from rectangle(LineType.MARK, x, y - _BOX, x + _BOX, y)
-        if count > 1:
-            yield Text(x + _BOX + 1.2, y - _BOX + 0.8, str(i + 1), SMALL)
+        yield Text(x + _BOX + 1.2, y - _BOX + 0.8, str(i + 1), SMALL)

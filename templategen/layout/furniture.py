@@ -50,10 +50,10 @@ class Bar:
 
 def live_area(whole: Area) -> Area:
     """What is left for pieces of the area inside the margins."""
-    return Area(whole.left, whole.bottom + _foot(whole), whole.right - SIDE, whole.top - HEADER)
+    return Area(whole.left, whole.bottom + foot_height(whole), whole.right - SIDE, whole.top - HEADER)
 
 
-def _foot(whole: Area) -> Fraction:
+def foot_height(whole: Area) -> Fraction:
     """Height of the foot: with the key above the bar where there is no room beside it."""
     return FOOTER if _room_beside(whole) >= _BESIDE_THE_BAR else 2 * FOOTER
 
@@ -62,21 +62,28 @@ def _room_beside(whole: Area) -> float:
     return float(whole.width - FOUR_INCHES) - 7
 
 
+def bar_across(whole: Area) -> Bar:
+    """The bar that runs across the sheet, at its foot."""
+    start = (whole.left + 2, whole.bottom + 4)
+    return Bar(start, (start[0] + BAR, start[1]), BAR)
+
+
 def bars(whole: Area) -> tuple[Bar, Bar]:
     """The bar across and the bar along."""
-    across = (whole.left + 2, whole.bottom + 4)
-    along = (whole.right - Fraction(18, 5), whole.bottom + _foot(whole) + 2)
-    return (
-        Bar(across, (across[0] + BAR, across[1]), BAR),
-        Bar(along, (along[0], along[1] + BAR), BAR),
-    )
+    start = (whole.right - Fraction(18, 5), whole.bottom + foot_height(whole) + 2)
+    return bar_across(whole), Bar(start, (start[0], start[1] + BAR), BAR)
 
 
 def sheet_items(
     whole: Area, title: str, number: int, of: int, used: Iterable[LineType], remark: str = ""
 ) -> list[Item]:
     """Head, foot and bars of sheet ``number``; ``used`` are the line types to be explained on it."""
-    return [*_head(whole, title, number, of, remark), *_bars(whole), *_key(whole, used)]
+    return [*_head(whole, title, number, of, remark), *_along(bars(whole)[1]), *foot_items(whole, used)]
+
+
+def foot_items(whole: Area, used: Iterable[LineType]) -> list[Item]:
+    """The bar across, and the key to the line types in ``used``."""
+    return [*_across(bar_across(whole)), *_key(whole, used)]
 
 
 def _head(whole: Area, title: str, number: int, of: int, remark: str) -> Iterator[Item]:
@@ -97,24 +104,26 @@ def _shortened(text: str, size: float, room: float) -> str:
     return text + " …"
 
 
-def _bars(whole: Area) -> Iterator[Item]:
-    """Each bar is two lengths from one zero: 100 mm on one side of its line, 4 in on the other."""
-    for i, bar in enumerate(bars(whole)):
-        x, y = bar.start
-        if i == 0:
-            yield Line(LineType.MARK, x, y, x + FOUR_INCHES, y)
-            yield Line(LineType.MARK, x, y - _HALF_TICK, x, y + _HALF_TICK)
-            yield Line(LineType.MARK, x + BAR, y - _HALF_TICK, x + BAR, y)
-            yield Line(LineType.MARK, x + FOUR_INCHES, y, x + FOUR_INCHES, y + _HALF_TICK)
-            yield Text(x + BAR - 1.5, y - 3.1, "100 mm across", 8, Anchor.END)
-            yield Text(x + FOUR_INCHES - 1.5, y + 1, "4 in across", 8, Anchor.END)
-        else:
-            yield Line(LineType.MARK, x, y, x, y + FOUR_INCHES)
-            yield Line(LineType.MARK, x - _HALF_TICK, y, x + _HALF_TICK, y)
-            yield Line(LineType.MARK, x, y + BAR, x + _HALF_TICK, y + BAR)
-            yield Line(LineType.MARK, x - _HALF_TICK, y + FOUR_INCHES, x, y + FOUR_INCHES)
-            yield Text(x + 3.0, y + BAR - 1.5, "100 mm along", 8, Anchor.END, turn=90)
-            yield Text(x - 1, y + FOUR_INCHES - 1.5, "4 in along", 8, Anchor.END, turn=90)
+def _across(bar: Bar) -> Iterator[Item]:
+    """Two lengths from one zero: 100 mm on one side of the line, 4 in on the other."""
+    x, y = bar.start
+    yield Line(LineType.MARK, x, y, x + FOUR_INCHES, y)
+    yield Line(LineType.MARK, x, y - _HALF_TICK, x, y + _HALF_TICK)
+    yield Line(LineType.MARK, x + BAR, y - _HALF_TICK, x + BAR, y)
+    yield Line(LineType.MARK, x + FOUR_INCHES, y, x + FOUR_INCHES, y + _HALF_TICK)
+    yield Text(x + BAR - 1.5, y - 3.1, "100 mm across", 8, Anchor.END)
+    yield Text(x + FOUR_INCHES - 1.5, y + 1, "4 in across", 8, Anchor.END)
+
+
+def _along(bar: Bar) -> Iterator[Item]:
+    """The same, along the sheet."""
+    x, y = bar.start
+    yield Line(LineType.MARK, x, y, x, y + FOUR_INCHES)
+    yield Line(LineType.MARK, x - _HALF_TICK, y, x + _HALF_TICK, y)
+    yield Line(LineType.MARK, x, y + BAR, x + _HALF_TICK, y + BAR)
+    yield Line(LineType.MARK, x - _HALF_TICK, y + FOUR_INCHES, x, y + FOUR_INCHES)
+    yield Text(x + 3.0, y + BAR - 1.5, "100 mm along", 8, Anchor.END, turn=90)
+    yield Text(x - 1, y + FOUR_INCHES - 1.5, "4 in along", 8, Anchor.END, turn=90)
 
 
 def _key(whole: Area, used: Iterable[LineType]) -> Iterator[Item]:

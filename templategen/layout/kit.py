@@ -171,7 +171,7 @@ def _place_all(drawings: Sequence[Drawing], live: Area, paper: Paper) -> list[li
     for (piece, turn, items), spot in zip(turned, pack(sizes, groups, live.width, live.height), strict=True):
         while len(sheets) <= spot.sheet:
             sheets.append([])
-        x, y = _datum(piece, turn, live.left + spot.left, live.top - spot.top)
+        x, y = datum_of(piece, turn, live.left + spot.left, live.top - spot.top)
         sheets[spot.sheet].append(Placed(piece, x, y, turn, items))
     return sheets
 
@@ -204,7 +204,7 @@ def _size(piece: Piece, turn: int) -> tuple[Fraction, Fraction]:
     return (depth, piece.length) if turn else (piece.length, depth)
 
 
-def _datum(piece: Piece, turn: int, left: Fraction, top: Fraction) -> tuple[Fraction, Fraction]:
+def datum_of(piece: Piece, turn: int, left: Fraction, top: Fraction) -> tuple[Fraction, Fraction]:
     """Where the piece's own point (start, 0) comes to lie, its box having this left and top on the sheet."""
     high = Fraction(piece.drawing.high)
     if turn:

@@ -17,6 +17,7 @@ TUBE_FROM = 21
 FAR_TICK = 7
 LANE = 18
 LABEL = 9.5
+_LOW_ROW, _HIGH_ROW = TICK + 6.2, TICK + 1.6
 
 
 def draw(plan: Plan) -> list[Drawing]:
@@ -81,12 +82,13 @@ def _rung(plan: Plan, start: Fraction, index: int, top: Fraction) -> list[Item]:
         items.append(Text(middle, TICK / 2 + 1, "middle", LABEL, Anchor.MIDDLE))
     low_label = f"lower seam {tape.read(loops.lower_allowance).label}"
     high_label = f"upper turn {tape.read(loops.upper_turn).label}"
-    if index == 0 or _labels_fit(loops, low_label, high_label):
-        items.append(Text(seam, TICK + 6.2, low_label, LABEL))
-        if _labels_fit(loops, low_label, high_label):
-            items.append(Text(turn, TICK + 1.6, high_label, LABEL, Anchor.END))
-        else:
-            items.append(Text(seam, TICK + 1.6, high_label, LABEL))
+    if _labels_fit(loops, low_label, high_label):
+        items.append(Text(seam, _LOW_ROW, low_label, LABEL))
+        items.append(Text(turn, _HIGH_ROW, high_label, LABEL, Anchor.END))
+    elif index == 0:
+        # No room in a rung: said once, at the ladder's beginning.
+        items.append(Text(2, _LOW_ROW, low_label, LABEL))
+        items.append(Text(2, _HIGH_ROW, high_label, LABEL))
     return items
 
 

@@ -1,4 +1,4 @@
-"""A drawing to SVG: true-size millimetres, text as outlines, so it looks alike on every machine.
+"""A sheet to SVG: true-size millimetres, text as outlines, so it looks alike on every machine.
 
 The one module that knows svgwrite, which takes no exact numbers and is in maintenance mode.
 """
@@ -14,47 +14,49 @@ from typing import Any
 import svgwrite
 from fontTools.pens.svgPathPen import SVGPathPen
 
-from ..drawing import MM_PER_POINT, Drawing, Item, Line, LineType, Ring, Solid, Text, set_text
+from ..drawing import MM_PER_POINT, Item, Line, LineType, Ring, Solid, Text, set_text
 from ..drawing.faces import face, opened
+from ..layout import Paper, Placed, Sheet
 from .numbers import decimal
 
 _TURNS = {0: (1, 0), 90: (0, 1), 180: (-1, 0), 270: (0, -1)}
-_ROOM = 1
-"""Around the drawing, in mm: half an outline's width and to spare."""
 
 
-def svg(drawing: Drawing, items: Iterable[Item]) -> str:
-    """``items`` of ``drawing`` as an SVG file whose user unit is a millimetre, read upright.
+def svg(paper: Paper, sheet: Sheet, description: str) -> str:
+    """``sheet``, of the size of ``paper``, as an SVG file whose user unit is a millimetre.
 
     Raises MissingGlyph where a text holds a character that the font lacks.
     """
-    upright = drawing.quarter_turns % 2 == 1
-    low, high = float(drawing.low), float(drawing.high)
-    start, end = float(drawing.start), float(drawing.end)
-    wide, tall = (high - low, end - start) if upright else (end - start, high - low)
-    wide, tall = _whole_pixels(wide + 2 * _ROOM), _whole_pixels(tall + 2 * _ROOM)
-    sheet = svgwrite.Drawing(
+    wide, tall = _whole_pixels(float(paper.width)), _whole_pixels(float(paper.height))
+    page = svgwrite.Drawing(
         size=(f"{wide}mm", f"{tall}mm"), viewBox=f"0 0 {wide} {tall}", debug=False, profile="full"
     )
-    sheet.set_desc(title=f"{drawing.name[0].upper()}{drawing.name[1:]}", desc=f"{drawing.caption} Scale 1:1.")
-    place = sheet.g(transform=_placing(drawing, upright), fill="none", stroke="black")
+    page.set_desc(title=paper.name[0].upper() + paper.name[1:], desc=description)
+    letters = _Letters(page)
+    for placed in sheet.placed:
+        page.add(_group_of(page, _placing(paper, placed), placed.items, letters))
+    page.add(_group_of(page, f"matrix(1 0 0 -1 0 {decimal(paper.height)})", sheet.items, letters))
+    out = StringIO()
+    page.write(out, pretty=False)
+    return out.getvalue() + "\n"
+
+
+def _group_of(page: svgwrite.Drawing, placing: str, items: Iterable[Item], letters: _Letters) -> Any:
+    """Items that share their coordinates, those of a line type together."""
+    place = page.g(transform=placing, fill="none", stroke="black")
     groups: dict[LineType, Any] = {}
-    letters = _Letters(sheet)
     for item in items:
         if isinstance(item, Line | Ring):
             group = groups.get(item.kind)
             if group is None:
-                group = groups[item.kind] = place.add(_group(sheet, item.kind))
-            group.add(_stroke(sheet, item))
+                group = groups[item.kind] = place.add(_line_group(page, item.kind))
+            group.add(_stroke(page, item))
         elif isinstance(item, Solid):
             points = [(decimal(x), decimal(y)) for x, y in item.points]
-            place.add(sheet.polygon(points, fill="black", stroke="none"))
+            place.add(page.polygon(points, fill="black", stroke="none"))
         else:
             place.add(letters.set(item))
-    sheet.add(place)
-    out = StringIO()
-    sheet.write(out, pretty=False)
-    return out.getvalue() + "\n"
+    return place
 
 
 def _whole_pixels(mm: float) -> float:
@@ -66,34 +68,31 @@ def _whole_pixels(mm: float) -> float:
     return decimal(ceil(mm * 96 / 25.4 - 1e-9) * 25.4 / 96)
 
 
-def _placing(drawing: Drawing, upright: bool) -> str:
-    """From the drawing's axes, y upward, to the file's, y downward."""
-    low, high = float(drawing.low), float(drawing.high)
-    start, end = float(drawing.start), float(drawing.end)
-    if upright:
-        # (x, y) -> (high - y, end - x)
-        return f"matrix(0 -1 -1 0 {decimal(_ROOM + high)} {decimal(_ROOM + end)})"
-    return f"matrix(1 0 0 -1 {decimal(_ROOM - start)} {decimal(_ROOM + high)})" if low <= high else ""
+def _placing(paper: Paper, placed: Placed) -> str:
+    """From a placed piece's axes, y upward, to the file's, y downward from the top."""
+    dx, dy = placed.direction
+    x, y = decimal(placed.x - dx * placed.piece.start), decimal(paper.height - placed.y + dy * placed.piece.start)
+    return f"matrix(0 -1 -1 0 {x} {y})" if placed.turn else f"matrix(1 0 0 -1 {x} {y})"
 
 
-def _group(sheet: svgwrite.Drawing, kind: LineType) -> Any:
+def _line_group(page: svgwrite.Drawing, kind: LineType) -> Any:
     look = {"stroke_linecap": "square"}
     if kind.dashes:
         look = {"stroke_dasharray": " ".join(f"{length:g}" for length in kind.dashes)}
-    return sheet.g(class_=kind.name.lower(), stroke_width=kind.width, **look)
+    return page.g(class_=kind.name.lower(), stroke_width=kind.width, **look)
 
 
-def _stroke(sheet: svgwrite.Drawing, item: Line | Ring) -> Any:
+def _stroke(page: svgwrite.Drawing, item: Line | Ring) -> Any:
     if isinstance(item, Ring):
-        return sheet.circle((decimal(item.x), decimal(item.y)), decimal(item.radius))
-    return sheet.line((decimal(item.x1), decimal(item.y1)), (decimal(item.x2), decimal(item.y2)))
+        return page.circle((decimal(item.x), decimal(item.y)), decimal(item.radius))
+    return page.line((decimal(item.x1), decimal(item.y1)), (decimal(item.x2), decimal(item.y2)))
 
 
 class _Letters:
     """The glyphs that a file needs, each defined once and used wherever it stands."""
 
-    def __init__(self, sheet: svgwrite.Drawing) -> None:
-        self._sheet = sheet
+    def __init__(self, page: svgwrite.Drawing) -> None:
+        self._page = page
         self._defined: dict[tuple[bool, str], str] = {}
 
     def set(self, text: Text) -> Any:
@@ -103,7 +102,7 @@ class _Letters:
         back = setting.width * text.anchor.value
         x, y = float(text.x) - cos * back, float(text.y) - sin * back
         font = _font(text.bold)
-        line = self._sheet.g()
+        line = self._page.g()
         line.set_desc(title=text.text)
         for run in setting.runs:
             scale = run.size * MM_PER_POINT / font.em
@@ -112,7 +111,7 @@ class _Letters:
                 ex, ey = x + cos * along - sin * run.dy, y + sin * along + cos * run.dy
                 place = (cos * scale, sin * scale, -sin * scale, cos * scale, ex, ey)
                 if outline := self._outline(text.bold, character):
-                    line.add(self._sheet.use(outline, transform=f"matrix({' '.join(f'{n:.6g}' for n in place)})"))
+                    line.add(self._page.use(outline, transform=f"matrix({' '.join(f'{n:.6g}' for n in place)})"))
                 along += font.advance(character) * scale
         return line
 
@@ -123,7 +122,7 @@ class _Letters:
             commands = _font(bold).outline(character)
             name = f"{'b' if bold else 'r'}{ord(character):x}"
             if commands:
-                self._sheet.defs.add(self._sheet.path(commands, id=name, fill="black", stroke="none"))
+                self._page.defs.add(self._page.path(commands, id=name, fill="black", stroke="none"))
             self._defined[key] = f"#{name}" if commands else ""
         return self._defined[key]
 

@@ -7,6 +7,8 @@ from .making import EXAMPLES, NAMES, make_example
 
 def main() -> None:
     for name in NAMES:
+        for old in (EXAMPLES / name).glob("page-*.png"):
+            old.unlink()
         for file, content in make_example(name).items():
             (EXAMPLES / name / file).write_bytes(content)
             print(f"{name}/{file}: {len(content):,} bytes")

@@ -1,0 +1,38 @@
+"""A template alone, whole, on a sheet made to its measure: for a file that holds just one."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from ..drawing import Drawing, Line, Ring
+from .furniture import FOUR_INCHES, bar_across, foot_height, foot_items
+from .kit import Placed, Sheet, datum_of
+from .paper import Area, Paper
+from .pieces import Piece
+from .slicing import items_of
+
+ROOM = Fraction(1)
+"""Around the template, in mm: half of an outline's width and to spare."""
+_GAP = Fraction(3)
+
+
+def alone(drawing: Drawing) -> tuple[Paper, Sheet]:
+    """The drawing, read upright, over a bar to be measured and a key to its lines; and the sheet's size."""
+    piece = Piece(drawing, 1, 1, None, None)
+    (items,) = items_of([piece])
+    turn = 90 * (drawing.quarter_turns % 2)
+    along, depth = piece.length, Fraction(drawing.depth)
+    wide, tall = (depth, along) if turn else (along, depth)
+    width = max(wide, FOUR_INCHES + 4) + 2 * ROOM
+    foot = Area(ROOM, ROOM, width - ROOM, width)
+    height = tall + 2 * ROOM + _GAP + foot_height(foot)
+    x, y = datum_of(piece, turn, ROOM, height - ROOM)
+    used = {item.kind for item in items if isinstance(item, Line | Ring)}
+    sheet = Sheet(
+        number=1,
+        holds=(drawing.name,),
+        placed=(Placed(piece, x, y, turn, tuple(items)),),
+        items=tuple(foot_items(foot, used)),
+        bars=(bar_across(foot),),
+    )
+    return Paper(drawing.name, width, height), sheet
