@@ -247,3 +247,33 @@ def test_it_runs_as_a_module_and_a_closed_pipe_is_no_traceback() -> None:
     command = f"{sys.executable} -m templategen plan {EXAMPLE} | head -n 1"
     done = subprocess.run(["bash", "-c", command], capture_output=True, text=True, check=True)
     assert done.stdout == "Reading room, east window\n" and "Traceback" not in done.stderr
+
+
+def test_the_widest_panel_with_the_most_loops_makes_a_kit(
+    run: Run, spec: Callable[[str, str], Path], tmp_path: Path
+) -> None:
+    """The stated limits are generous, and they are reached: 60 m, 2,000 loops, 200 floor marks."""
+    path = spec('width = "54 in"', 'width = "60 m"')
+    marks = ", ".join(f'"{13 + i / 1000} in"' for i in range(200))
+    text = path.read_text().replace("count = 9", "count = 2000").replace('loop_width = "1 1/8 in"', 'loop_width = "1/2 in"')
+    path.write_text(text.replace('"13 5/8 in"', marks))
+    assert run("make", path, "--out", tmp_path / "out", "--only", "spacing strip")[0] == 0
+    record = json.loads((tmp_path / "out" / "kit.json").read_text())
+    assert len({mark["label"] for piece in record["pieces"] for mark in piece["marks"]}) == 2000
+
+
+@pytest.mark.parametrize(
+    ("old", "new", "named"),
+    [
+        ('width = "54 in"', 'width = "61 m"', "panel.width"),
+        ("count = 9", "count = 2001", "heading.count"),
+        ("count = 4", "count = 501", "panel.count"),
+        ('title = "Reading room, east window"', f'title = "{"x" * 121}"', "title"),
+    ],
+)
+def test_what_is_beyond_the_limits_is_refused_with_the_limit(
+    run: Run, spec: Callable[[str, str], Path], old: str, new: str, named: str
+) -> None:
+    status, _, err = run("plan", spec(old, new))
+    limit = {"panel.width": "60 m", "heading.count": "2000", "panel.count": "500", "title": "120"}[named]
+    assert status == 2 and err.startswith(f"{named}: ") and limit in err.replace(",", "")

@@ -11,6 +11,7 @@ from reportlab.lib import pagesizes
 from templategen import Options, make_kit, make_plan, read_spec
 from templategen.errors import Refusal
 from templategen.layout import CATALOGUE
+from tests.proof.crossing import margins, outside, piece_box
 from tests.proof.kits import PANELS, spec_text
 
 with warnings.catch_warnings():
@@ -78,3 +79,15 @@ def test_a_paper_of_ones_own_takes_a_kit_or_is_refused(size: tuple[int, int]) ->
 def test_an_unknown_paper_is_refused_with_the_nearest_name() -> None:
     with pytest.raises(Refusal, match="letter"):
         make_kit(_PLAN, Options(paper="leter"))
+
+
+@pytest.mark.parametrize("name", ["letter", "a4", "legal", "tabloid", "a3"])
+def test_margins_are_the_users_side_by_side(name: str) -> None:
+    """Nothing is drawn in them, and what they leave is used."""
+    left, right, top, bottom = 21, 4, 13, 6
+    asked = f'[paper.margins]\nleft = "{left} mm"\nright = "{right} mm"\ntop = "{top} mm"\nbottom = "{bottom} mm"\n'
+    text = f"{spec_text(PANELS['48 in, 3 loops, A4'])}\n{asked}"
+    kit = make_kit(make_plan(read_spec(text)), Options(paper=name))
+    assert list(outside(kit, margins(kit, left, right, top, bottom))) == []
+    boxes = [piece_box(placed) for sheet in kit.sheets for placed in sheet.placed]
+    assert min(box.left for box in boxes) == left
