@@ -71,7 +71,7 @@ def kit_files(plan: Plan, options: Options | None = None) -> tuple[Kit, dict[str
         "work-order.txt": text(work_order.words(plan)).encode(),
     }
     for drawing in kit.drawings:
-        files[f"{drawing.file_name}.svg"] = svg(*alone(drawing), f"{drawing.caption} Scale 1:1.").encode()
+        files[f"{drawing.file_name}.svg"] = svg(*alone(drawing), f"{' '.join(drawing.caption)} Scale 1:1.").encode()
     return kit, files
 
 

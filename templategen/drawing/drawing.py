@@ -36,8 +36,8 @@ class Drawing:
 
     name: str
     """"spacing strip"; a second one of its kind is numbered, "cut gauge 2"."""
-    caption: str
-    """One sentence: what to do with it."""
+    caption: tuple[str, ...]
+    """What to do with it, in sentences of which the first matter most."""
     up: str
     """What the datum edge or the top is laid against: "top edge of the casing"."""
     start: Fraction

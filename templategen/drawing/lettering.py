@@ -23,8 +23,8 @@ MM_PER_POINT = 25.4 / 72
 _FRACTION = re.compile(r"(?<![\d/⁄.,])(?:(\d+)[ \u00a0])?(\d+)[/⁄](\d+)(?![\d/⁄])")
 _TIED = re.compile(r"(?<=\d) (?=\d+/\d|(?:in|mm|cm|m|ft)\b)")
 """Blanks that a line is never broken at: between a whole number and its fraction, a number and its unit."""
-_FRACTION_SIZE = 0.62
-_NUMERATOR_RISE = 0.30
+_FRACTION_SIZE = 0.70
+_NUMERATOR_RISE = 0.31
 _THIN_SPACE = 0.10
 _DESCENT = 0.21
 """Ems below the base line that g and y reach in Lato."""

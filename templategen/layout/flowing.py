@@ -117,7 +117,7 @@ def _number_row(row: NumberRow, width: float) -> _Strip:
 @_strips.register
 def _(block: Blanks, width: float) -> Iterator[_Strip]:
     """A line to write on for each thing to be measured, up to as many as there is room for."""
-    value_at, blank_at = width * 0.42, width * 0.60
+    value_at, blank_at = width * 0.41, width * 0.64
     blanks = min(block.times, _MOST_BLANKS)
     each = (width - blank_at) / blanks
     for row in block.rows:

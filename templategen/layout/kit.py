@@ -191,8 +191,8 @@ def _cut_up(drawing: Drawing, live: Area, first_join: int, paper: Paper) -> tupl
             Fault(
                 "paper",
                 f"{float(paper.width):g} x {float(paper.height):g} mm",
-                f"too small for the {drawing.name}, which is {need:.0f} mm deep; beside margins and bars there are "
-                f"{float(live.width):.0f} x {float(live.height):.0f} mm: write a larger paper.name",
+                f"too small for the {drawing.name}, which is {need:.0f} mm across; inside the margins and beside the "
+                f"bars there are {float(live.width):.0f} x {float(live.height):.0f} mm: write a larger paper.name",
             )
         )
     _, off, pieces = min(ways, key=lambda way: way[:2])

@@ -51,21 +51,29 @@ def _beside(join: Join) -> float:
 
 
 def _set(piece: Piece, left: float, right: float, top: float, height: float) -> Iterator[Item]:
-    """Rows from the lane's top; where even the smallest type is too large for all of them, the last are left out."""
-    width = right - left - _INDENT
-    rows: list[_Row] = []
-    for name_size, text_size in zip(NAME_SIZES, TEXT_SIZES, strict=True):
-        rows = [_Row(line, name_size, True) for line in wrap(_title(piece), name_size, width, True)]
-        rows += [_Row(line, text_size) for line in wrap(_said(piece), text_size, width)]
-        if sum(row.leading for row in rows) <= height:
-            break
+    """The name and as much of what is to be said as the lane holds, in whole sentences, from its top."""
     y = top - 0.4
     yield _arrow(piece, left, y - 0.4)
-    for row in rows:
+    for row in _rows(piece, right - left - _INDENT, height):
         y -= row.leading
-        if top - y > height + 0.5:
-            break
         yield Text(left + _INDENT, y + row.size * 0.09, row.text, row.size, bold=row.bold)
+
+
+def _rows(piece: Piece, width: float, height: float) -> list[_Row]:
+    """The most sentences that fit, in the largest type in which they do.
+
+    What stands last is what the work order says as well, and is left out first.
+    """
+    sentences = _sentences(piece)
+    rows: list[_Row] = []
+    for count in range(len(sentences), -1, -1):
+        for name_size, text_size in zip(NAME_SIZES, TEXT_SIZES, strict=True):
+            rows = [_Row(line, name_size, True) for line in wrap(_title(piece), name_size, width, True)]
+            if count:
+                rows += [_Row(line, text_size) for line in wrap(" ".join(sentences[:count]), text_size, width)]
+            if sum(row.leading for row in rows) <= height:
+                return rows
+    return rows
 
 
 def _title(piece: Piece) -> str:
@@ -74,17 +82,17 @@ def _title(piece: Piece) -> str:
     return f"{name} – piece {piece.number} of {piece.of}" if piece.of > 1 else name
 
 
-def _said(piece: Piece) -> str:
+def _sentences(piece: Piece) -> list[str]:
     """What stands beside the piece, which way is up, and, on the first, what to do with the template."""
     drawing = piece.drawing
     sentences = [f"Arrow: {drawing.up}."]
     if piece.of > 1 or any(drawing.ends):
         sentences.insert(0, f"Left: {_neighbour(piece, 0)}. Right: {_neighbour(piece, 1)}.")
-    if piece.number == 1:
-        sentences.append(drawing.caption)
     if any(join.crowded for join in piece.joins):
         sentences.append("Marks stand close at the join: the match line runs between them.")
-    return " ".join(sentences)
+    if piece.number == 1:
+        sentences += drawing.caption
+    return sentences
 
 
 def _neighbour(piece: Piece, side: int) -> str:

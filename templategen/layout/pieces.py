@@ -26,7 +26,7 @@ class Join:
     """Counted over the whole kit, from 0: no two joins of a kit are alike."""
     at: Fraction
     room: Fraction
-    """From the match line to the nearest neighbouring match line, or end of the template."""
+    """To either side of the match line, what it need share with no other join: for its check length, in mm."""
     crowded: bool
     """Whether marks stood so close that no place between them was free."""
 

@@ -45,9 +45,10 @@ def _equal(drawing: Drawing, count: int) -> list[Fraction]:
 
 
 def _joins(drawing: Drawing, places: Sequence[Fraction], first: int, crowded: bool) -> tuple[Join, ...]:
-    stops = [drawing.start, *places, drawing.end]
+    # A neighbouring join needs half of what lies between.
+    stops = [2 * drawing.start - places[0], *places, 2 * drawing.end - places[-1]]
     return tuple(
-        Join(first + i, at, min(at - before, after - at), crowded)
+        Join(first + i, at, min(at - before, after - at) / 2, crowded)
         for i, (at, before, after) in enumerate(zip(places, stops, stops[2:], strict=False))
     )
 

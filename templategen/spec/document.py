@@ -77,6 +77,9 @@ def _advice(line: str) -> str:
         inside = value.split("#")[0].strip()[1:-1].replace('"', " in")
         right = " ".join(inside.split())
         return f'an inch mark inside quotation marks ends the text; write {name} = "{right}"'
+    if re.search(r"\d\s*\\\s*\d", value):
+        right = value.split("#")[0].strip().replace("\\", "/")
+        return f"a fraction is written with the other stroke; write {name} = {right}"
     if value[:1] not in "\"'[{":
         right = quoted(value.split("#")[0].strip())
         return f"a length with a unit or a fraction stands in quotation marks; write {name} = {right}"

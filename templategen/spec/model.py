@@ -86,12 +86,12 @@ class Drop(_Table):
     """Where the floor is: marks on the hanging cloth, or rod to floor, or both, to check each other."""
 
     floor_marks: Annotated[tuple[Length, ...], About(
-        "from the bottom edge up to where the cloth meets the floor, left to right",
+        "from the bottom edge up to where the cloth meets the floor, left to right as seen from the front",
         ("13 5/8 in",), ("345 mm",),
         "Hang the panel and let it settle. Put a pin where the cloth meets the floor; take it down, lay it "
         "flat and measure from the bottom edge up to the pin with a steel or wooden rule. One mark will do "
         "on a level floor; otherwise mark several, evenly spaced from edge to edge, and write them from left "
-        "to right. A panel that ends above the floor has a negative mark.",
+        "to right as you stand before the hanging panel. A panel that ends above the floor has a negative mark.",
         left_out="worked out from rod_to_floor and the panel's length",
         least=Limit(millimetres(-5000), "−5 m (about −16 ft)"), most=_60_M)] = ()
     hung_by: Annotated[Literal["casing", "new heading"], About(

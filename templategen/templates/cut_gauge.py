@@ -8,6 +8,7 @@ from math import ceil
 from ..drawing import Drawing, Item, Lane, LineType, Mark, path
 from ..planning import Plan
 from ..planning.plan import DropMark
+from .places import above_old_edge, place_of
 from .ruled import SHORTEST, Rule, rule
 
 RULED = 70
@@ -31,20 +32,22 @@ def draw(plan: Plan) -> list[Drawing]:
 def _gauge(plan: Plan, mark: DropMark, number: int, of: int) -> Drawing:
     zero = min(mark.cut, mark.finish, mark.floor)
     lines = [
-        ("cut line", mark.cut - zero, f"{plan.tape.read(plan.hem.allowance).plain} below the finish line"),
-        ("finish line", mark.finish - zero, ""),
-        ("floor mark", mark.floor - zero, ""),
+        ("cut line", mark.cut - zero),
+        ("finish line", mark.finish - zero),
+        ("floor mark", mark.floor - zero),
     ]
-    rules = [Rule(at.mm, LineType.MARK if at else None, name, said) for name, at, said in lines]
-    items, reach = rule(rules, RULED, 1, SIZE)
-    topmost = max(at for _, at, _ in lines)
+    rules = [Rule(at.mm, LineType.MARK if at else None, name) for name, at in lines]
+    items, reach = rule(rules, RULED, SIZE)
+    topmost = max(at for _, at in lines)
     end = Fraction(max(ceil(max(reach, float(topmost.mm)) + HEADROOM), SHORTEST))
-    place = f"For floor mark {number} of {of}, {plan.tape.show(mark.at)} from the left edge. " if of > 1 else ""
-    height = plan.tape.show(mark.cut)
+    place = f"For floor mark {number} of {of}, {place_of(plan, mark)}. " if of > 1 else ""
     return Drawing(
         name=f"cut gauge {number}" if of > 1 else "cut gauge",
-        caption=f"{place}Lay the floor mark line on the pin. Here the cut line stands {height} above the old bottom "
-        "edge: check it with a rule before you cut.",
+        caption=(
+            f"{place}Lay the floor mark line on the pin.",
+            f"Here the cut line stands {above_old_edge(plan, mark.cut)}: check it with a rule before you cut.",
+            f"From the finish line down to the cut line it is {plan.tape.show(plan.hem.allowance)}.",
+        ),
         up="towards the heading",
         start=Fraction(0),
         end=end,
@@ -53,7 +56,7 @@ def _gauge(plan: Plan, mark: DropMark, number: int, of: int) -> Drawing:
         inward=-1,
         lane=Lane(-RULED - LANE, -RULED),
         registration=(-6, -RULED + 6),
-        marks=tuple(Mark(name, at.mm) for name, at, _ in lines),
+        marks=tuple(Mark(name, at.mm) for name, at in lines),
         items=(*_outline(end), *items),
         on_card=True,
         quarter_turns=1,

@@ -30,9 +30,9 @@ def draw(plan: Plan) -> list[Drawing]:
     base = Rule(Fraction(0), None, "", "base edge")
     end = lines[-1].at
     at_the_edge = [replace(line, kind=None, below=True) if line.at == end else line for line in lines]
-    items, reach = rule([base, *at_the_edge], RULED, 2)
+    items, reach = rule([base, *at_the_edge], RULED)
     if reach > end or end < SHORTEST:
-        items, reach = rule([base, *lines], RULED, 2)
+        items, reach = rule([base, *lines], RULED)
         end = Fraction(max(ceil(reach + 1), SHORTEST))
     hem = plan.hem
     steps = sorted({hem.turn_under, hem.depth, hem.allowance} - {Length(end)})
@@ -40,9 +40,11 @@ def draw(plan: Plan) -> list[Drawing]:
     return [
         Drawing(
             name="hem gauge card",
-            caption="Base edge on the raw edge: mark the cloth at fold-to line 1, bring the raw edge to the mark, "
-            "press. Base edge on that fold: mark at fold-to line 2, bring the fold to the mark, press. The steps "
-            "at the other side measure turn-under, hem, and both.",
+            caption=(
+                "Base edge on the raw edge: mark the cloth at fold-to line 1, bring the raw edge to the mark, press. "
+                "Base edge on that fold: mark at fold-to line 2, bring the fold to the mark, press.",
+                "The steps at the other side measure turn-under, hem, and both.",
+            ),
             up="towards the heading",
             start=Fraction(0),
             end=end,
@@ -51,7 +53,7 @@ def draw(plan: Plan) -> list[Drawing]:
             inward=-1,
             lane=Lane(-RULED - LANE, -RULED),
             registration=(-6, -RULED + 6),
-            marks=tuple(Mark(line.plain, line.at) for line in lines),
+            marks=tuple(Mark(line.plain.partition(",")[0], line.at) for line in lines),
             items=(*_outline(steps, end, width), *items, *_step_values(steps, width, plan.tape)),
             on_card=True,
             quarter_turns=1,
@@ -64,7 +66,7 @@ def _lines(plan: Plan) -> list[Rule]:
     hem = plan.hem
     return sorted(
         (
-            Rule(length.mm, kind, plan.tape.read(length).label, name, below=kind is LineType.STITCH)
+            Rule(length.mm, kind, *_said(plan.tape, length, name), below=kind is LineType.STITCH)
             for length, kind, name in (
                 (hem.turn_under, LineType.FOLD, "turn-under"),
                 (hem.depth, LineType.FOLD, "hem depth"),
@@ -76,6 +78,13 @@ def _lines(plan: Plan) -> list[Rule]:
         ),
         key=lambda line: line.at,
     )
+
+
+def _said(tape: Tape, length: Length, name: str) -> tuple[str, str]:
+    """A length and what it is; what rounding took away is said in words, since a sign would look like a dash."""
+    reading = tape.read(length)
+    remark = reading.text.removeprefix(reading.plain)
+    return reading.number, f"{name}{remark}"
 
 
 def _outline(steps: Sequence[Length], end: Fraction, width: int) -> tuple[Item, ...]:

@@ -41,8 +41,10 @@ def draw(plan: Plan) -> list[Drawing]:
     return [
         Drawing(
             name="loop ladder",
-            caption="Lay the sewn and pressed tube between the long lines, its end at the left edge. "
-            "Mark at the lines that say cut, and cut straight across.",
+            caption=(
+                "Lay the sewn and pressed tube between the long lines, its end at the left edge. "
+                "Mark at the lines that say cut, and cut straight across.",
+            ),
             up="away from you",
             start=Fraction(0),
             end=end,
@@ -80,8 +82,8 @@ def _rung(plan: Plan, start: Fraction, index: int, top: Fraction) -> list[Item]:
     ]
     if loops.tube_depth.mm > width_of("middle", LABEL) + 3:
         items.append(Text(middle, TICK / 2 + 1, "middle", LABEL, Anchor.MIDDLE))
-    low_label = f"lower seam {tape.read(loops.lower_allowance).label}"
-    high_label = f"upper turn {tape.read(loops.upper_turn).label}"
+    low_label = f"lower seam {tape.read(loops.lower_allowance).number}"
+    high_label = f"upper turn {tape.read(loops.upper_turn).number}"
     if _labels_fit(loops, low_label, high_label):
         items.append(Text(seam, _LOW_ROW, low_label, LABEL))
         items.append(Text(turn, _HIGH_ROW, high_label, LABEL, Anchor.END))

@@ -1,8 +1,8 @@
 """Lines ruled across a gauge, each labelled, whatever the numbers.
 
-Labels stand directly above their lines. Where another line would run through a
-label it is interrupted there; where two labels would collide the later one
-moves to the next column, and where no column is free it moves up on a leader.
+Labels stand directly above their lines, or below where they are asked to. Where
+a line would run through another's label the lines end short, and the labels stand
+beside them, each at the end of a leader.
 """
 
 from __future__ import annotations
@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from itertools import pairwise
 
 from ..drawing import Bounds, Item, Line, LineType, Number, Text, width_of
 
@@ -26,6 +27,8 @@ _CAPS = 3.9
 """Height of a capital in STRONG_SIZE, in millimetres."""
 _BREATH = 0.9
 _BETWEEN = 1.5
+_LEADER = 8
+"""Length of a leader across the gauge, in mm."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,7 +47,7 @@ class Rule:
 
 @dataclass(frozen=True, slots=True)
 class _Label:
-    """A line's label, set no wider than its column."""
+    """A line's label, set no wider than the room there is."""
 
     rule: Rule
     strong_size: float
@@ -60,42 +63,60 @@ class _Label:
 
     @property
     def base(self) -> float:
-        """Where its base line stands if nothing is in the way."""
+        """Its base line, directly above or below its line."""
         return float(self.rule.at) + (-_LIFT - _CAPS if self.rule.below else _LIFT)
 
     def box(self, base: float, left: float) -> Bounds:
         return Bounds(base - 1.0, left - self.width, base + _CAPS + 0.6, left + 0.8)
 
     def items(self, base: float, left: float) -> Iterator[Item]:
-        rule = self.rule
-        if rule.strong:
-            yield Text(base, left, rule.strong, self.strong_size, bold=True, turn=270)
-        if rule.plain:
-            yield Text(base, left - self.strong_width, rule.plain, self.plain_size, turn=270)
-        if base > self.base + 0.01:
-            yield Line(LineType.THIN, rule.at, left + 0.7, base + _CAPS, left + 0.7)
+        if self.rule.strong:
+            yield Text(base, left, self.rule.strong, self.strong_size, bold=True, turn=270)
+        if self.rule.plain:
+            yield Text(base, left - self.strong_width, self.rule.plain, self.plain_size, turn=270)
 
 
-def rule(
-    rules: Sequence[Rule], depth: Number, columns: int, size: float = STRONG_SIZE
-) -> tuple[tuple[Item, ...], float]:
+def rule(rules: Sequence[Rule], depth: Number, size: float = STRONG_SIZE) -> tuple[tuple[Item, ...], float]:
     """The lines and labels of a gauge whose datum edge is y = 0 and that lies at y < 0.
 
     ``depth`` is how far the lines run from the datum edge, ``size`` the size in points
     of what must be read at arm's length. Returns the items and how high the
     highest label reaches.
     """
-    column_width = (float(depth) - TICK - 1) / columns
-    boxes: list[Bounds] = []
-    labels: list[Item] = []
-    for each in _told_apart(rules):
-        label = _fitted(each, size, column_width - _BREATH)
-        base, left = _free_place(label, boxes, columns, column_width)
-        boxes.append(label.box(base, left))
-        labels += label.items(base, left)
-    lines = [line for each in rules if each.kind for line in _interrupted(each, each.kind, depth, boxes)]
-    top = max((float(box.right) for box in boxes), default=0.0)
-    return (*lines, *labels), top
+    left = -(TICK + 1.0)
+    labels = [_fitted(each, size, float(depth) + left) for each in _told_apart(rules)]
+    boxes = [label.box(label.base, left) for label in labels]
+    if _collide(rules, boxes):
+        return _beside(rules, float(depth), size)
+    lines = [line for each in rules if each.kind for line in _line(each.at, each.kind, float(depth))]
+    texts = [item for label in labels for item in label.items(label.base, left)]
+    return (*lines, *texts), max(float(box.right) for box in boxes)
+
+
+def _collide(rules: Sequence[Rule], boxes: Sequence[Bounds]) -> bool:
+    """Whether any two labels meet, or a line runs through a label."""
+    ordered = sorted(boxes, key=lambda box: box.left)
+    if any(one.right + _BREATH > other.left for one, other in pairwise(ordered)):
+        return True
+    return any(box.left + 0.25 < each.at < box.right + 0.2 for box in boxes for each in rules)
+
+
+def _beside(rules: Sequence[Rule], depth: float, size: float) -> tuple[tuple[Item, ...], float]:
+    """The lines to half the depth, and the labels beside them, in the same order, each on a leader."""
+    told = _told_apart(rules)
+    widest = max(_Label(each, size, PLAIN_SIZE).width for each in told)
+    stop = max(depth - _LEADER - widest, TICK + 5.0)
+    left = -(stop + _LEADER)
+    labels = [_fitted(each, size, depth + left) for each in told]
+    items: list[Item] = [line for each in rules if each.kind for line in _line(each.at, each.kind, stop)]
+    base = 0.0
+    for label in labels:
+        base = max(base, float(label.rule.at) - _CAPS / 2, 1.2)
+        items += label.items(base, left)
+        if label.rule.kind or label.rule.at:
+            items.append(Line(LineType.THIN, label.rule.at, -stop - 0.5, base + _CAPS / 2, left + 1))
+        base += _CAPS + 2.2
+    return tuple(items), base - 1.2
 
 
 def _told_apart(rules: Sequence[Rule]) -> list[Rule]:
@@ -117,34 +138,16 @@ def _told_apart(rules: Sequence[Rule]) -> list[Rule]:
 
 
 def _fitted(each: Rule, size: float, room: float) -> _Label:
-    """The label in its usual sizes, or in smaller ones where the column is too narrow."""
-    label = _Label(each, size, PLAIN_SIZE)
-    shrink = min(1.0, room / label.width) if label.width else 1.0
+    """The label in its usual sizes, or in smaller ones where it would be too wide."""
+    wide = _Label(each, size, PLAIN_SIZE).width
+    shrink = min(1.0, (room - _BETWEEN) / (wide - _BETWEEN)) if wide > room else 1.0
     return _Label(each, size * shrink, PLAIN_SIZE * shrink)
 
 
-def _free_place(label: _Label, boxes: list[Bounds], columns: int, width: float) -> tuple[float, float]:
-    """The base line and left end of the lowest place where the label meets no other."""
-    base = label.base
-    while True:
-        for column in range(columns):
-            left = -(TICK + 1 + column * width)
-            if not any(label.box(base, left).meets(other, _BREATH) for other in boxes):
-                return base, left
-        base += 0.5
-
-
-def _interrupted(each: Rule, kind: LineType, depth: Number, boxes: list[Bounds]) -> Iterator[Line]:
-    """The line at ``each.at`` from y = 0 to y = -depth, less where it would run through a label.
+def _line(at: Fraction, kind: LineType, depth: float) -> Iterator[Line]:
+    """A line from the datum edge inward.
 
     It begins with a continuous tick, whatever its type: that is what is marked at the edge.
     """
-    yield Line(LineType.MARK, each.at, 0, each.at, -TICK)
-    gaps = sorted((-box.top, -box.bottom) for box in boxes if box.left + 0.25 < each.at < box.right + 0.3)
-    pen: Number = TICK
-    for start, stop in gaps:
-        if start > pen:
-            yield Line(kind, each.at, -pen, each.at, -start)
-        pen = max(pen, stop)
-    if depth > pen:
-        yield Line(kind, each.at, -pen, each.at, -depth)
+    yield Line(LineType.MARK, at, 0, at, -TICK)
+    yield Line(kind, at, -TICK, at, -depth)

@@ -52,7 +52,7 @@ def draw(plan: Plan) -> list[Drawing]:
     lettering = _lettering([mark.label for mark in loops.marks], labels, float(loops.pitch.mm))
     sewn: list[list[Item]] = []
     for i, (mark, distance) in enumerate(zip(loops.marks, labels, strict=True)):
-        sewn.append(_loop(mark.at.mm, loops.width.mm / 2))
+        sewn.append(_loop(mark.at.mm, loops.width.mm / 2, width))
         if i % lettering.every == 0 or i == loops.count - 1:
             sewn[-1] += _label(mark.at.mm, mark.label, distance, lettering)
     items: list[Item] = [
@@ -81,10 +81,11 @@ def draw(plan: Plan) -> list[Drawing]:
     ]
 
 
-def _caption(tape: Tape, distances: Sequence[str]) -> str:
-    signs = " + is a hair over, − a hair under." if any(label[-1] in "+−" for label in distances) else ""
+def _caption(tape: Tape, distances: Sequence[str]) -> tuple[str, ...]:
     unit = "inches" if tape.units == "inch" else "millimetres"
-    return f"Back of the panel towards you. Box: a loop's width. Distances: {unit} from the left end.{signs}"
+    said = ("Back of the panel towards you.", f"Distances: {unit} from the left end.")
+    signs = ("+ is a hair over, − a hair under.",) if any(label[-1] in "+−" for label in distances) else ()
+    return (*said, *signs, "Box: a loop's width.")
 
 
 def _lettering(numbers: Sequence[str], distances: Sequence[str], pitch: float) -> _Lettering:
@@ -99,9 +100,9 @@ def _lettering(numbers: Sequence[str], distances: Sequence[str], pitch: float) -
     return _Lettering(11, 9, True, max(1, ceil(TURNED_PITCH / pitch)))
 
 
-def _loop(at: Fraction, half_width: Fraction) -> list[Item]:
-    """A loop as it lies: its two edges, and its centre line at both edges of the strip."""
-    left, right = at - half_width, at + half_width
+def _loop(at: Fraction, half_width: Fraction, panel: Fraction) -> list[Item]:
+    """A loop as it lies, so far as it lies on the panel, and its centre line at both edges of the strip."""
+    left, right = max(at - half_width, Fraction(0)), min(at + half_width, panel)
     return [
         *path(LineType.THIN, [(left, 0), (left, -BOX), (right, -BOX), (right, 0)]),
         Line(LineType.MARK, at, 0, at, -TICK),

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from ..drawing.blocks import Blanks, Block, Heading, NumberRow, Numbers, Paragraph, Remark, Step
 from ..lengths import Length
 from ..planning import SECTIONS, Plan
+from .places import place_of
 
 WORDS = {"stop": "Stop", "warning": "Warning", "note": "Note"}
 
@@ -23,7 +24,7 @@ def words(plan: Plan) -> list[Block]:
     return [
         Heading(plan.spec.title, first=True),
         Paragraph(_in_short(plan)),
-        *_notices(plan, "stop", "warning"),
+        *(Remark(WORDS[notice.level], notice.text) for notice in plan.notices),
         Heading("Stop and check before you cut"),
         Paragraph(
             "Measure again, with a steel or wooden rule. If one of these is off by more than "
@@ -36,7 +37,6 @@ def words(plan: Plan) -> list[Block]:
             for number, (text, on_each) in enumerate([*_preparing(plan), *_hemming(plan), *_heading(plan)], 1)
         ),
         *_numbers(plan),
-        *_notices(plan, "note", heading="Notes"),
         Heading("Take care"),
         *(Remark(word, text) for word, text in _cautions(plan)),
     ]
@@ -54,24 +54,15 @@ def _in_short(plan: Plan) -> str:
     )
 
 
-def _notices(plan: Plan, *levels: str, heading: str = "") -> Iterator[Block]:
-    chosen = [notice for notice in plan.notices if notice.level in levels]
-    if chosen and heading:
-        yield Heading(heading)
-    for notice in chosen:
-        yield Remark(WORDS[notice.level], notice.text)
-
-
 def _checks(plan: Plan) -> Iterator[NumberRow]:
     tape = plan.tape
     yield NumberRow("Width of the panel, side hem to side hem", tape.show(plan.spec.panel.width))
-    level = plan.drop.level
-    ends = [(plan.drop.marks[0], "" if level else ", left edge")]
-    if not level:
-        ends.append((plan.drop.marks[-1], ", right edge"))
-    for mark, where in ends:
-        yield NumberRow(f"Old bottom edge up to the floor mark{where}", tape.show(mark.floor))
-        yield NumberRow(f"Old bottom edge up to the cut line{where}", tape.show(mark.cut))
+    ends = plan.drop.marks[:1] if plan.drop.level else (plan.drop.marks[0], plan.drop.marks[-1])
+    for mark in ends:
+        where = "" if plan.drop.level else f", {place_of(plan, mark)}"
+        for name, height in (("floor mark", mark.floor), ("cut line", mark.cut)):
+            way = "down" if height.mm < 0 else "up"
+            yield NumberRow(f"Old bottom edge {way} to the {name}{where}", tape.show(abs(height)))
 
 
 def _preparing(plan: Plan) -> Iterator[tuple[str, bool]]:
@@ -89,15 +80,27 @@ def _preparing(plan: Plan) -> Iterator[tuple[str, bool]]:
         "the hem gauge card and the cut gauge to card.",
         False,
     )
-    yield "Mark the floor with pins on each panel as it hangs, where it is not marked yet.", True
     yield (
-        "Lay the panel flat, back towards you. Lay the cut gauge on each floor mark and mark the cut line at its "
-        "foot, and the finish line. Join the marks right across with a long rule.",
+        "Hang each panel, washed or pressed as it will be kept and without weights, until it has settled. Mark the "
+        "floor with pins at both edges and in the middle, where it is not marked yet.",
         True,
     )
     if min(mark.cut for mark in plan.drop.marks) < plan.spec.panel.hem:
-        yield "Unpick the old hem and press it flat: the cut line runs through it.", True
-    yield "Do the checks above. When they agree on every panel, cut on the cut line.", True
+        yield (
+            "Mark the old bottom edge with a thread, unpick the old hem and press it flat: the cut line comes on it. "
+            "From here on the thread is the old bottom edge; the pins stay in.",
+            True,
+        )
+    yield (
+        "Lay the panel flat, back towards you. Lay the cut gauge on each pin and mark the cut line at its foot, and "
+        "the finish line. Join the marks right across with a long rule.",
+        True,
+    )
+    yield (
+        "Do the checks above. When they agree, cut on the cut line: first one panel, which goes through all the "
+        "steps and is hung and looked at, then the others.",
+        True,
+    )
 
 
 def _hemming(plan: Plan) -> Iterator[tuple[str, bool]]:
@@ -123,15 +126,15 @@ def _heading(plan: Plan) -> Iterator[tuple[str, bool]]:
         False,
     )
     yield (
-        "Pin the spacing strip to the back of the casing, arrow to the panel's top edge, ends at its side edges. "
-        "Mark the centre of every loop.",
+        "Pin the spacing strip to the back of the casing, its upper edge on the panel's top edge, its ends at the "
+        "side edges. Mark the centre of every loop.",
         True,
     )
     yield (
-        f"Sew the lower end of each loop on the casing's stitch line, {_plain(plan, loops.lower_allowance)} of it "
-        f"below the seam. Turn {_plain(plan, loops.upper_turn)} of its upper end under and sew that "
-        f"{_plain(plan, loops.upper_seam)} below the panel's top edge. Catch only the back layer of the casing, so "
-        "that no stitch shows in front.",
+        "By hand, and through the back layer of the casing only, so that no stitch shows in front: sew the lower end "
+        f"of each loop to the casing's stitch line, {_plain(plan, loops.lower_allowance)} of it below the seam; turn "
+        f"{_plain(plan, loops.upper_turn)} of its upper end under, towards the casing, and sew that fold "
+        f"{_plain(plan, loops.upper_seam)} below the panel's top edge.",
         True,
     )
     yield (
@@ -146,12 +149,12 @@ def _strips(plan: Plan) -> str:
     offcut, needed = plan.offcut, plan.offcut.strips_needed
     first = "" if needed <= offcut.strips_clear else "Let down the old hem of the offcuts and press it flat. "
     cut = "a strip" if needed == 1 else f"{needed} strips"
-    source = "from the offcuts" if needed <= offcut.strips_unpicked else (
-        f"from the offcuts ({offcut.strips_unpicked} of them) and from other cloth (the rest)"
-    )
+    source = "from the offcuts"
+    if needed > offcut.strips_unpicked:
+        source = f"{offcut.strips_unpicked} of them from the offcuts and the rest from other cloth"
     return (
-        f"{first}Cut {cut} {_plain(plan, plan.heading.strip)} wide, as long as a panel is wide, {source}. Fold "
-        "lengthwise, right side in; sew the long edge with a seam allowance of "
+        f"{first}Cut {cut} {_plain(plan, plan.heading.strip)} wide, as long as a panel is wide less its side hems, "
+        f"{source}. Fold lengthwise, right side in; sew the long edge with a seam allowance of "
         f"{_plain(plan, plan.spec.heading.seam_allowance)}, and turn it."
     )
 
@@ -182,7 +185,7 @@ def _cut_lines(plan: Plan) -> Iterator[NumberRow]:
         yield NumberRow(
             f"cut line at mark {number}",
             plan.tape.show_both(mark.cut),
-            f"{plan.tape.show(mark.at)} from the left edge, where the floor mark is {plan.tape.show(mark.floor)}",
+            f"{place_of(plan, mark)}; floor mark {plan.tape.show(mark.floor)}",
         )
 
 

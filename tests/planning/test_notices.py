@@ -183,7 +183,7 @@ def test_too_short_for_any_hem() -> None:
 
 
 def test_the_old_crease_shows_where_the_panel_is_let_down_past_it() -> None:
-    assert "will not show" in notice(planned(marked("2")), "let_down_old_hem").text
+    assert "goes into the new hem." in notice(planned(marked("2")), "let_down_old_hem").text
     deep = {**marked("-1"), "panel.hem": "5 in"}
     text = notice(planned(deep), "let_down_old_hem").text
     assert "will show on the front, 1/4 in above the new bottom edge" in text

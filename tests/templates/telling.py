@@ -13,7 +13,7 @@ def tell(drawing: Drawing) -> str:
         f"{drawing.name}: {_mm(drawing.start)} to {_mm(drawing.end)} along, {_mm(drawing.low)} to {_mm(drawing.high)}",
         f"lane {_mm(drawing.lane.low)} to {_mm(drawing.lane.high)}; turned {drawing.quarter_turns} quarters",
         f"up: {drawing.up}",
-        f"says: {drawing.caption}",
+        f"says: {' '.join(drawing.caption)}",
         *(f"mark {mark.label} at {_mm(mark.at)}" for mark in drawing.marks),
     ]
     return "\n".join([*head, *(_item(item) for item in drawing.items)]) + "\n"

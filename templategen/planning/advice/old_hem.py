@@ -64,8 +64,9 @@ def _let_down(spec: Spec, drop: DropPlan, cut: Length) -> str:
     )
     if finish < NOTHING:
         above = near(tape, -finish)
-        return f"{start} The old crease will show on the front, {above} above the new bottom edge."
-    return f"{start} The old crease goes into the new hem and will not show on the front."
+        crease = f"The old crease will show on the front, {above} above the new bottom edge."
+        return f"{start} {crease}{_holes(spec, finish)}"
+    return f"{start} The old crease goes into the new hem.{_holes(spec, finish)}"
 
 
 def _unpick(spec: Spec, drop: DropPlan, cut: Length) -> str:
@@ -74,7 +75,15 @@ def _unpick(spec: Spec, drop: DropPlan, cut: Length) -> str:
         f"The old hem is in the way: the cut line, {near(tape, cut)} up, runs through it, and it is "
         f"{near(tape, spec.panel.hem)} deep. Unpick it and press it flat before cutting."
     )
-    if spec.panel.hem > finish:
-        above = spec.panel.hem - finish
-        return f"{start} Its old stitch holes come {near(tape, above)} above the new bottom edge."
-    return f"{start} Measure the cut line from the old bottom crease."
+    return f"{start} Measure the cut line from the old bottom crease.{_holes(spec, finish)}"
+
+
+def _holes(spec: Spec, finish: Length) -> str:
+    """Where the old row of stitching shows, once the old hem is let down; nothing where it goes into the new hem."""
+    above = spec.panel.hem - finish
+    if above <= NOTHING:
+        return ""
+    return (
+        f" Its old stitch holes come {near(spec.tape, above)} above the new bottom edge, on the front: try on a "
+        "corner whether they close."
+    )
