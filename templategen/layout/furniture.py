@@ -14,11 +14,13 @@ HEADER = Fraction(11)
 """Height of the head of a sheet, in mm."""
 FOOTER = Fraction(25, 2)
 """Height of its foot, which holds the bar across and the key to the lines, in mm."""
-SIDE = Fraction(9)
+SIDE = Fraction(21, 2)
 """Width of its right-hand edge, which holds the bar along, in mm."""
 BAR = Fraction(100)
 FOUR_INCHES = 4 * MM_PER_INCH
-_HALF_TICK = 2.2
+_TICK = 2.2
+_APART = Fraction(9, 5)
+"""Between the bar of 100 mm and that of 4 in, in mm."""
 _KEY_ROW = 3.8
 _KEY_ROWS = 3
 _KEY_SIZE = 7.5
@@ -105,25 +107,29 @@ def _shortened(text: str, size: float, room: float) -> str:
 
 
 def _across(bar: Bar) -> Iterator[Item]:
-    """Two lengths from one zero: 100 mm on one side of the line, 4 in on the other."""
+    """100 mm, and beside it 4 in from the same zero: each a line of its own with a tick at either end."""
     x, y = bar.start
-    yield Line(LineType.MARK, x, y, x + FOUR_INCHES, y)
-    yield Line(LineType.MARK, x, y - _HALF_TICK, x, y + _HALF_TICK)
-    yield Line(LineType.MARK, x + BAR, y - _HALF_TICK, x + BAR, y)
-    yield Line(LineType.MARK, x + FOUR_INCHES, y, x + FOUR_INCHES, y + _HALF_TICK)
-    yield Text(x + BAR - 1.5, y - 3.1, "100 mm across", 8, Anchor.END)
-    yield Text(x + FOUR_INCHES - 1.5, y + 1, "4 in across", 8, Anchor.END)
+    for length, at, out, words in (
+        (BAR, y, -1, "100 mm across"),
+        (FOUR_INCHES, y + _APART, 1, "4 in across"),
+    ):
+        yield Line(LineType.MARK, x, at, x + length, at)
+        for end in (x, x + length):
+            yield Line(LineType.MARK, end, at, end, at + out * _TICK)
+        yield Text(x + length - 1.5, at + 1 if out > 0 else at - 3.1, words, 8, Anchor.END)
 
 
 def _along(bar: Bar) -> Iterator[Item]:
     """The same, along the sheet."""
     x, y = bar.start
-    yield Line(LineType.MARK, x, y, x, y + FOUR_INCHES)
-    yield Line(LineType.MARK, x - _HALF_TICK, y, x + _HALF_TICK, y)
-    yield Line(LineType.MARK, x, y + BAR, x + _HALF_TICK, y + BAR)
-    yield Line(LineType.MARK, x - _HALF_TICK, y + FOUR_INCHES, x, y + FOUR_INCHES)
-    yield Text(x + 3.0, y + BAR - 1.5, "100 mm along", 8, Anchor.END, turn=90)
-    yield Text(x - 1, y + FOUR_INCHES - 1.5, "4 in along", 8, Anchor.END, turn=90)
+    for length, at, out, words in (
+        (BAR, x, 1, "100 mm along"),
+        (FOUR_INCHES, x - _APART, -1, "4 in along"),
+    ):
+        yield Line(LineType.MARK, at, y, at, y + length)
+        for end in (y, y + length):
+            yield Line(LineType.MARK, at, end, at + out * _TICK, end)
+        yield Text(at + 3.0 if out > 0 else at - 1.6, y + length - 1.5, words, 8, Anchor.END, turn=90)
 
 
 def _key(whole: Area, used: Iterable[LineType]) -> Iterator[Item]:

@@ -87,11 +87,11 @@ def sight(panel: Panel) -> Sight:
 def bar_lengths(picture: Picture) -> tuple[float, float]:
     """The two lengths of a bar, from tick to tick: to its right in reading direction, and to its left."""
     middle = picture.width / 2
-    (line,) = picture.strokes_down(middle - 20, 0, middle + 20, picture.height)
+    lines = picture.strokes_down(middle - 20, 0, middle + 20, picture.height)
     lengths = []
-    for low, high in _BESIDE_A_BAR:
+    for line, (low, high) in zip(lines, _BESIDE_A_BAR, strict=True):
         ticks = picture.strokes_across(0, line.at + low, picture.width, line.at + high)
-        if len(ticks) < 2:
+        if len(ticks) != 2:
             raise Missing("a bar without its ticks")
         lengths.append(ticks[-1].at - ticks[0].at)
     return lengths[1], lengths[0]
