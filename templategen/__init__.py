@@ -2,9 +2,8 @@
 
     spec = read_spec(text)
     plan = make_plan(spec)
-    kit = make_kit(plan)
     kit, files = kit_files(plan)
-    write_files(files, folder)
+    write_kit(kit, files, folder)
 
 Each step is loaded when it is first used, so planning needs no PDF library.
 """
@@ -16,9 +15,9 @@ __version__ = "0.1.0"
 
 if TYPE_CHECKING:
     from .lengths import read_length
-    from .making import Options, kit_files, make_kit, write_files
+    from .making import Options, kit_files, make_kit, write_files, write_kit
     from .planning import make_plan
-    from .spec import read_spec
+    from .spec import load_spec, read_spec
     from .templates import draw_templates
 
 _HOMES = {
@@ -29,6 +28,8 @@ _HOMES = {
     "make_kit": "making",
     "kit_files": "making",
     "write_files": "making",
+    "write_kit": "making",
+    "load_spec": "spec",
     "Options": "making",
 }
 
@@ -36,11 +37,13 @@ __all__ = [
     "Options",
     "draw_templates",
     "kit_files",
+    "load_spec",
     "make_kit",
     "make_plan",
     "read_length",
     "read_spec",
     "write_files",
+    "write_kit",
 ]
 
 

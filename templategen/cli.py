@@ -6,8 +6,9 @@ import gc
 import json
 import os
 import sys
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from dataclasses import replace
+from io import TextIOWrapper
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -47,26 +48,26 @@ def plan(spec: Path, as_json: bool) -> None:
 @click.argument("spec", type=click.Path(path_type=Path))
 @click.option("--out", required=True, type=click.Path(path_type=Path), help="Folder to write the kit into.")
 @click.option("--paper", metavar="NAME", help="letter, a4, legal, tabloid, a3 ...: instead of the spec's paper.")
-@click.option("--only", metavar="TEMPLATE", multiple=True, help="Only this template; may be given several times.")
+@click.option("--only", metavar="TEMPLATE", multiple=True, help="Only this template; can be given several times.")
 @click.option("--despite-stops", is_flag=True, help="Make the kit even where the plan says stop.")
 def make(spec: Path, out: Path, paper: str | None, only: tuple[str, ...], despite_stops: bool) -> None:
     """Make the kit for SPEC: templates and work order as PDF and SVG.
 
     SPEC is a spec, or the kit.pdf of an earlier kit, which is made again from what it carries.
     """
-    from .making import faults_of, kit_files, write_files
+    from .making import faults_of, kit_files, write_kit
     from .planning import make_plan
 
     text, options = _source(spec)
     options = replace(
         options,
-        paper=paper or options.paper,
+        paper=options.paper if paper is None else paper,
         only=only or options.only,
-        despite_stops=despite_stops or options.despite_stops,
+        despite_stops=despite_stops,
     )
-    made = make_plan(_read(text, spec.name, faults_of(options)))
+    made = make_plan(_read(text, spec.name, lambda read: faults_of(options, read)))
     kit, files = kit_files(made, options)
-    write_files(files, out)
+    write_kit(kit, files, out)
     for notice in made.notices:
         if notice.level != "note":
             click.echo(f"{notice.level}: {notice.text}")
@@ -90,14 +91,14 @@ def new(file: Path | None, units: Units, force: bool) -> None:
 
     if file is not None:
         _refuse_existing(file, force)
-        write_files({file.name: starting_spec(units).encode()}, file.parent)
+        write_files({file.name: starting_spec(units).encode()}, file.parent, "FILE")
         click.echo(f"Wrote {file}: put your measurements in, then: templategen plan {file}")
         return
     text = interview(_asking, lambda line: click.echo(line, err=True))
     click.echo("", err=True)
     target = Path(_asking("Write the spec to which file", "spec.toml"))
     _refuse_existing(target, force)
-    write_files({target.name: text.encode()}, target.parent)
+    write_files({target.name: text.encode()}, target.parent, "FILE")
     click.echo(f"Wrote {target}; see the numbers with: templategen plan {target}")
 
 
@@ -112,15 +113,15 @@ def completion(shell: str) -> None:
     click.echo(completer(commands, {}, "templategen", "_TEMPLATEGEN_COMPLETE").source())
 
 
-def _read(text: str, name: str, faults: Sequence[Fault]) -> Spec:
+def _read(text: str, name: str, faults_with: Callable[[Spec | None], list[Fault]]) -> Spec:
     """The spec; its faults and those of the arguments are told together."""
     from .spec import read_spec
 
     try:
         spec = read_spec(text, name=name)
     except Refusal as refusal:
-        raise Refusal(*refusal.faults, *faults) from None
-    if faults:
+        raise Refusal(*refusal.faults, *faults_with(None)) from None
+    if faults := faults_with(spec):
         raise Refusal(*faults)
     return spec
 
@@ -148,6 +149,10 @@ def _source(path: Path) -> tuple[str, Options]:
 
 def main() -> None:
     """The command; every fault ends in a message and an exit status, none in a traceback."""
+    # A terminal that cannot show a character shows a question mark instead.
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, TextIOWrapper):
+            stream.reconfigure(errors="replace")
     # What a command makes lives until it ends, a moment later: looking for garbage would only take time.
     gc.disable()
     # Pydantic looks through every installed package for plug-ins, which this command has no use for.

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import os
+import re
 from dataclasses import dataclass
 from difflib import get_close_matches
 from pathlib import Path
@@ -11,13 +12,15 @@ from tempfile import NamedTemporaryFile
 
 from .drawing import set_text
 from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
-from .layout import WORDS, Correction, Kit, alone, lay_out, paper_of
-from .papers import paper_named, unknown_paper
+from .layout import WORDS, Correction, Kit, alone, lay_out
+from .papers import Paper, paper_named, unknown_paper
 from .planning import Plan
+from .spec import Spec
 from .templates import TEMPLATES, draw_templates, work_order
 
 SPEC_NAME, OPTIONS_NAME = "spec.toml", "make.json"
 """What a kit's PDF carries: the spec it was made from, and what was asked for besides."""
+EVERYTHING = "all"
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,7 +29,7 @@ class Options:
 
     paper: str | None = None
     only: tuple[str, ...] = ()
-    """Names of templates; empty for all of them and the work order."""
+    """Names of templates; empty, or "all", for all of them and the work order."""
     despite_stops: bool = False
 
 
@@ -37,12 +40,11 @@ def make_kit(plan: Plan, options: Options | None = None) -> Kit:
     StoppedPlan where the plan has a stop and ``options`` do not go on despite it.
     """
     options = options or Options()
-    if faults := faults_of(options):
+    if faults := faults_of(options, plan.spec):
         raise Refusal(*faults)
     if plan.stops and not options.despite_stops:
         raise StoppedPlan(tuple(notice.text for notice in plan.stops))
-    only = tuple(dict.fromkeys(map(_plain, options.only)))
-    _refuse_unprintable(plan.spec.title)
+    only = _named(options.only)
     spec = plan.spec
     margins = spec.paper.margins
     return lay_out(
@@ -50,7 +52,7 @@ def make_kit(plan: Plan, options: Options | None = None) -> Kit:
         subject="Full-scale curtain templates and work order",
         words=work_order.words(plan) if not only or WORDS in only else (),
         drawings=draw_templates(plan, only) if only != (WORDS,) else (),
-        paper=paper_of(spec, options.paper),
+        paper=_paper_of(spec, options.paper),
         margins=(margins.left.mm, margins.right.mm, margins.top.mm, margins.bottom.mm),
         correction=Correction(spec.printer.across.mm / 100, spec.printer.along.mm / 100),
     )
@@ -75,14 +77,32 @@ def kit_files(plan: Plan, options: Options | None = None) -> tuple[Kit, dict[str
     return kit, files
 
 
-def write_files(files: dict[str, bytes], folder: Path) -> None:
+def write_kit(kit: Kit, files: dict[str, bytes], folder: Path) -> None:
+    """Write a kit's ``files`` into ``folder``, and take away what an earlier kit left there that would mislead.
+
+    That is a template of the same kind under another number: "cut gauge 2" beside a new "cut gauge".
+    """
+    write_files(files, folder)
+    for family in {drawing.family for drawing in kit.drawings}:
+        numbered = re.compile(rf"{re.escape(family.replace(' ', '-'))}(-\d+)?\.svg")
+        for path in folder.iterdir():
+            if numbered.fullmatch(path.name) and path.name not in files:
+                path.unlink()
+
+
+def write_files(files: dict[str, bytes], folder: Path, asked_as: str = "--out") -> None:
     """Write ``files`` into ``folder``, which is made where it is missing.
 
     Every file is complete before the first takes its place, so one that exists
-    is replaced whole or left as it was. Raises OSError where the system refuses.
+    is replaced whole or left as it was. Raises OSError where the system refuses,
+    Refusal where the folder, asked for as ``asked_as``, is a file or a file is a folder.
     """
     if folder.exists() and not folder.is_dir():
-        raise Refusal(Fault("--out", str(folder), "this is a file; name a folder"))
+        raise Refusal(Fault(asked_as, str(folder), "this is a file; name a folder"))
+    in_the_way = [folder / name for name in files if (folder / name).is_dir()]
+    if in_the_way:
+        right = "this is a folder, where a file is to be written"
+        raise Refusal(*(Fault(asked_as, str(each), right) for each in in_the_way))
     folder.mkdir(parents=True, exist_ok=True)
     ready: list[tuple[Path, Path]] = []
     try:
@@ -104,18 +124,43 @@ def _umask() -> int:
     return mask
 
 
-def faults_of(options: Options) -> list[Fault]:
-    """What is wrong with ``options``, all of it."""
+def faults_of(options: Options, spec: Spec | None = None) -> list[Fault]:
+    """What is wrong with ``options``, and with what of ``spec`` only a kit can tell: all of it."""
     faults = []
+    if spec is not None:
+        try:
+            set_text(spec.title, 10, True)
+        except MissingGlyph as missing:
+            faults.append(Fault("title", repr(spec.title), str(missing)))
     if options.paper is not None and paper_named(options.paper) is None:
         faults.append(Fault("--paper", repr(options.paper), unknown_paper(options.paper)))
     known = [*TEMPLATES, WORDS]
     for asked in options.only:
-        if _plain(asked) not in known:
+        if _plain(asked) not in (*known, EVERYTHING):
             near = get_close_matches(_plain(asked), known, 1)
             hint = f"did you mean {near[0]!r}? " if near else ""
-            faults.append(Fault("--only", repr(asked), f"no such template; {hint}there are {', '.join(known)}"))
+            right = f"no such template; {hint}there are {', '.join(known)}, and {EVERYTHING}"
+            faults.append(Fault("--only", repr(asked), right))
     return faults
+
+
+def _named(only: tuple[str, ...]) -> tuple[str, ...]:
+    """The names in ``only``, each once; none where everything is asked for."""
+    names = tuple(dict.fromkeys(map(_plain, only)))
+    return () if EVERYTHING in names else names
+
+
+def _paper_of(spec: Spec, name: str | None) -> Paper:
+    """The paper that ``spec`` asks for; the one called ``name`` takes its place where that is given.
+
+    Without a word in the spec it is letter where numbers are shown in inches, A4 where they are metric.
+    """
+    asked = spec.paper
+    if name is None and asked.width is not None and asked.height is not None:
+        return Paper("custom", asked.width.mm, asked.height.mm)
+    paper = paper_named(name or asked.name or ("letter" if spec.units == "inch" else "a4"))
+    assert paper is not None, "names of papers are checked when spec and options are read"
+    return paper
 
 
 def _plain(name: str) -> str:
@@ -123,17 +168,9 @@ def _plain(name: str) -> str:
     return " ".join(name.lower().replace("-", " ").split())
 
 
-def _refuse_unprintable(title: str) -> None:
-    try:
-        set_text(title, 10, True)
-    except MissingGlyph as missing:
-        raise Refusal(Fault("title", repr(title), str(missing))) from None
-
-
 def _attachments(plan: Plan, options: Options) -> dict[str, str]:
-    """The spec as it was read, and the options where there are any."""
+    """The spec as it was read, and the options where there are any; never the leave to pass a stop."""
     if not plan.spec.source:
         return {}
-    asked = {"paper": options.paper, "only": list(options.only), "despite_stops": options.despite_stops}
-    asked = {name: value for name, value in asked.items() if value}
-    return {SPEC_NAME: plan.spec.source} | ({OPTIONS_NAME: json.dumps(asked)} if asked else {})
+    asked = {"paper": options.paper, "only": list(options.only)}
+    return {SPEC_NAME: plan.spec.source} | ({OPTIONS_NAME: json.dumps(asked)} if any(asked.values()) else {})

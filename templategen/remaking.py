@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import logging
 from pathlib import Path
 
 from .errors import Fault, Refusal
@@ -17,19 +18,29 @@ def carried_by(path: Path) -> tuple[str, Options]:
     Raises Refusal where the file is no PDF, is damaged or locked, or carries no spec.
     """
     from pypdf import PdfReader
-    from pypdf.errors import PyPdfError
+    from pypdf.errors import DependencyError, PyPdfError
 
+    # What pypdf has to say of a damaged file is said below, once.
+    logging.getLogger("pypdf").setLevel(logging.CRITICAL)
     if path.stat().st_size > MOST_BYTES:
-        raise Refusal(Fault("", str(path), "more than 64 MiB; a kit is far smaller: is this the file?"))
+        raise Refusal(Fault(str(path), "", "more than 64 MiB; a kit is far smaller: is this the file?"))
     try:
         attachments = PdfReader(path).attachments
-        spec = attachments.get(SPEC_NAME, [])
-        options = attachments.get(OPTIONS_NAME, [])
+        spec, options = attachments.get(SPEC_NAME), attachments.get(OPTIONS_NAME)
         text = spec[0].decode("utf-8") if spec else None
-        asked = json.loads(options[0]) if options else {}
-    except (PyPdfError, ValueError, KeyError, TypeError, AttributeError, IndexError, RecursionError):
-        raise Refusal(Fault("", str(path), "this PDF cannot be read; give the spec itself")) from None
+        asked = _options(json.loads(options[0])) if options else Options()
+    except (PyPdfError, DependencyError, ValueError, KeyError, TypeError, AttributeError, IndexError, RecursionError):
+        raise Refusal(Fault(str(path), "", "this PDF is damaged or locked; give the spec itself")) from None
     if text is None:
         right = f"this PDF carries no {SPEC_NAME}: it is no kit, or has lost its attachment; give the spec itself"
-        raise Refusal(Fault("", str(path), right))
-    return text, Options(asked.get("paper"), tuple(asked.get("only", ())), bool(asked.get("despite_stops")))
+        raise Refusal(Fault(str(path), "", right))
+    return text, asked
+
+
+def _options(asked: object) -> Options:
+    """The options as they were attached. Raises ValueError where they are not what was attached."""
+    match asked:
+        case {"paper": str() | None as paper, "only": [*only]} if all(isinstance(name, str) for name in only):
+            return Options(paper, tuple(only))
+        case _:
+            raise ValueError(OPTIONS_NAME)

@@ -1,11 +1,12 @@
 """Marks as data: what a template is made of before anybody thinks of paper."""
 
 from .drawing import Drawing, Lane, Mark
-from .items import Anchor, Item, Line, LineType, Number, Ring, Solid, Text, path, rectangle
+from .items import TURNS, Anchor, Item, Line, LineType, Number, Ring, Solid, Text, path, rectangle
 from .lettering import MM_PER_POINT, Bounds, Setting, set_text, width_of, wrap
 
 __all__ = [
     "MM_PER_POINT",
+    "TURNS",
     "Anchor",
     "Bounds",
     "Drawing",

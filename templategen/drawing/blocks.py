@@ -63,4 +63,9 @@ class Blanks:
     """On how many things it is to be measured."""
 
 
+MOST_BOXES = 36
+"""Boxes drawn for one step; for more things than that there is a blank for a tally."""
+MOST_BLANKS = 4
+"""Lines to write on for one measurement."""
+
 Block: TypeAlias = Heading | Paragraph | Remark | Numbers | Step | Blanks

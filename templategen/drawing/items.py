@@ -57,6 +57,10 @@ class LineType(Enum):
         return tuple(width * length for length in dashes)
 
 
+TURNS = {0: (1, 0), 90: (0, 1), 180: (-1, 0), 270: (0, -1)}
+"""The direction in which a turned text reads, by its turn in degrees: cosine and sine, exact."""
+
+
 class Anchor(Enum):
     """Which point of a text stands at its place."""
 

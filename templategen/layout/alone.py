@@ -5,9 +5,9 @@ from __future__ import annotations
 from fractions import Fraction
 
 from ..drawing import Drawing, Line, Ring
+from .area import Area
 from .furniture import FOUR_INCHES, bar_across, foot_height, foot_items
 from .kit import Placed, Sheet, datum_of
-from .paper import Area, Paper
 from .pieces import Piece
 from .slicing import items_of
 
@@ -16,15 +16,15 @@ ROOM = Fraction(1)
 _GAP = Fraction(3)
 
 
-def alone(drawing: Drawing) -> tuple[Paper, Sheet]:
-    """The drawing, read upright, over a bar to be measured and a key to its lines; and the sheet's size."""
+def alone(drawing: Drawing) -> tuple[Sheet, Fraction, Fraction]:
+    """The drawing, read upright, over a bar to be measured and a key to its lines; the sheet's width and height."""
     piece = Piece(drawing, 1, 1, None, None)
     (items,) = items_of([piece])
     turn = 90 * (drawing.quarter_turns % 2)
     along, depth = piece.length, Fraction(drawing.depth)
     wide, tall = (depth, along) if turn else (along, depth)
     width = max(wide, FOUR_INCHES + 4) + 2 * ROOM
-    foot = Area(ROOM, ROOM, width - ROOM, width)
+    foot = Area(ROOM, ROOM, width - ROOM, ROOM + tall)
     height = tall + 2 * ROOM + _GAP + foot_height(foot)
     x, y = datum_of(piece, turn, ROOM, height - ROOM)
     used = {item.kind for item in items if isinstance(item, Line | Ring)}
@@ -35,4 +35,4 @@ def alone(drawing: Drawing) -> tuple[Paper, Sheet]:
         items=tuple(foot_items(foot, used)),
         bars=(bar_across(foot),),
     )
-    return Paper(drawing.name, width, height), sheet
+    return sheet, width, height

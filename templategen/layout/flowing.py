@@ -7,16 +7,25 @@ from dataclasses import dataclass
 from functools import singledispatch
 
 from ..drawing import Item, Line, LineType, Number, Text, rectangle, width_of, wrap
-from ..drawing.blocks import Blanks, Block, Heading, NumberRow, Numbers, Paragraph, Remark, Step
-from .paper import Area
+from ..drawing.blocks import (
+    MOST_BLANKS,
+    MOST_BOXES,
+    Blanks,
+    Block,
+    Heading,
+    NumberRow,
+    Numbers,
+    Paragraph,
+    Remark,
+    Step,
+)
+from .area import Area
 
 BODY, SMALL, TITLE, HEAD = 11.0, 9.0, 20.0, 13.0
 _LEADING = 0.46
 """Line pitch in mm for each point of type: 1.3 times the size."""
 _BOX = 4.0
 _BOXES_IN_A_ROW = 12
-_MOST_BOXES = 36
-_MOST_BLANKS = 4
 _LABEL_COLUMN = 0.26
 _VALUE_COLUMN = 0.32
 
@@ -118,7 +127,7 @@ def _number_row(row: NumberRow, width: float) -> _Strip:
 def _(block: Blanks, width: float) -> Iterator[_Strip]:
     """A line to write on for each thing to be measured, up to as many as there is room for."""
     value_at, blank_at = width * 0.41, width * 0.64
-    blanks = min(block.times, _MOST_BLANKS)
+    blanks = min(block.times, MOST_BLANKS)
     each = (width - blank_at) / blanks
     for row in block.rows:
         label = _lines(row.label, BODY, 0, value_at - 2)
@@ -146,14 +155,14 @@ def _(block: Step, width: float) -> Iterator[_Strip]:
         box = rectangle(LineType.MARK, 0, top - _BOX, _BOX, top)
         yield _Strip(max(height, _BOX - top) + 1.6, (number, *items, *box))
         return
-    rows = -(-min(block.boxes, _MOST_BOXES) // _BOXES_IN_A_ROW)
+    rows = -(-min(block.boxes, MOST_BOXES) // _BOXES_IN_A_ROW)
     yield _Strip(height + rows * (_BOX + 2) + 1.6, (number, *items, *_boxes(block, indent, -height - 0.8)))
 
 
 def _boxes(block: Step, left: float, top: float) -> Iterator[Item]:
     """A numbered box for each; beyond what a page can hold, a blank for a tally."""
     count = block.boxes
-    if count > _MOST_BOXES:
+    if count > MOST_BOXES:
         tally = f"done, of {count} {block.each}s:"
         yield Text(left, top - _BOX + 0.8, tally, SMALL)
         start = left + width_of(tally, SMALL) + 2

@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from ..drawing import Anchor, Item, Line, LineType, Text, width_of
 from ..lengths import MM_PER_INCH
-from .paper import Area
+from .area import Area
 
 HEADER = Fraction(11)
 """Height of the head of a sheet, in mm."""
@@ -94,8 +94,9 @@ def _head(whole: Area, title: str, number: int, of: int, remark: str) -> Iterato
     room = float(whole.width) - width_of(page, 10, True) - 6
     yield Text(whole.left, base, _shortened(title, 10, room), 10, bold=True)
     yield Text(whole.right, base, page, 10, Anchor.END, bold=True)
-    how = "Print at actual size, 100 %, one-sided. Then measure both bars."
-    yield Text(whole.left, base - Fraction(37, 10), f"{how} {remark}".rstrip(), 8)
+    how = f"Print at actual size, 100 %, one-sided. {remark or 'Then measure both bars.'}"
+    size = 8 * min(1.0, float(whole.width) / width_of(how, 8))
+    yield Text(whole.left, base - Fraction(37, 10), how, size)
 
 
 def _shortened(text: str, size: float, room: float) -> str:

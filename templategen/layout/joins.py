@@ -1,8 +1,8 @@
 """What is printed where two pieces meet: match line, registration marks, key, check length.
 
 A join is made so that only the right partner fits. Across the match line, between
-its two registration marks, stand short teeth like the cuts of a key; every join of
-a kit has a key of its own, so a wrong neighbour's teeth do not meet.
+its two registration marks, stand short teeth like the cuts of a key; no two joins of
+a template share a key, so a wrong neighbour's teeth do not meet.
 """
 
 from __future__ import annotations
@@ -20,7 +20,9 @@ ARM = 3.5
 """Half of its cross, in mm."""
 TOOTH = 3
 """Half of a tooth's length, in mm."""
-TOOTH_PITCH = 4
+TOOTH_PITCH = 2.4
+"""Between two places for teeth, in mm: our choice. A wrong tooth is then off by more than a match line is wide."""
+_MOST_TEETH = 12
 _FIRST_TOOTH = 6
 """From a registration mark to the first place for a tooth, in mm."""
 LETTER = 14
@@ -82,7 +84,7 @@ def _tooth_places(drawing: Drawing) -> list[float]:
     check = float(drawing.lane.low) + _CHECK_ROW
     places: list[float] = []
     y = low + _FIRST_TOOTH
-    while y <= high - _FIRST_TOOTH and len(places) < 10:
+    while y <= high - _FIRST_TOOTH and len(places) < _MOST_TEETH:
         if abs(y - check) > 1.5:
             places.append(y)
         y += TOOTH_PITCH

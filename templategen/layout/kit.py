@@ -9,10 +9,11 @@ from fractions import Fraction
 from ..drawing import Drawing, Item, Line, Ring
 from ..drawing.blocks import Block
 from ..errors import Fault, Refusal
+from ..papers import Paper
+from .area import Area
 from .flowing import flow
 from .furniture import Bar, bars, live_area, sheet_items
 from .packing import pack
-from .paper import Area, Paper
 from .pieces import Piece
 from .slicing import items_of
 from .splitting import split

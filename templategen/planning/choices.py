@@ -21,8 +21,8 @@ EASY_TUBE_IN_DIAMETERS = 2
 FEWEST_LOOPS = 3
 """Fewest loops chosen: our choice, because one at each end and one on the centre hold a top edge straight."""
 
-MOST_LOOPS = 2001
-"""Most loops chosen for one panel: our choice, because a spec that asks for more holds a slip of the pen."""
+MOST_LOOPS = 1999
+"""Most loops chosen for one panel: the last odd number within the 2,000 that a spec may ask for."""
 
 PITCH_LIMITS: Mapping[str, Length] = {"light": inches(12), "medium": inches(10), "heavy": inches(8)}
 """How far apart loops may stand before the top edge sags. 10 in for ordinary cloth, more for lighter,

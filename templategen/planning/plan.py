@@ -57,7 +57,7 @@ class DropPlan:
     hang_shift: Length
     clearance: Length
     marks: tuple[DropMark, ...]
-    """Left to right; one mark alone stands for a level floor."""
+    """Left to right as seen from the front; for one mark given, two alike, at the two edges."""
 
     @property
     def level(self) -> bool:

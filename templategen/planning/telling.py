@@ -72,7 +72,7 @@ def _row(label: str, shown: str, working: str) -> list[str]:
 
 def _marks(plan: Plan) -> list[str]:
     places = [f"{mark.label}: {plan.tape.show(mark.at)}" for mark in plan.heading.marks]
-    return ["Loop centres, from the left end of the top edge", *_columns(places)]
+    return ["Loop centres, from the left end of the top edge, the back towards you", *_columns(places)]
 
 
 def _cut_lines(plan: Plan) -> list[str]:
@@ -82,7 +82,7 @@ def _cut_lines(plan: Plan) -> list[str]:
         f"at {say(plan.tape, mark.at)}: finish {say(plan.tape, mark.finish)}, cut {say(plan.tape, mark.cut)}"
         for mark in plan.drop.marks
     ]
-    return ["Across the width, from the left, up from the old bottom edge", *_columns(rows)]
+    return ["Across the width, from the left as seen from the front, up from the old bottom edge", *_columns(rows)]
 
 
 def _columns(entries: list[str]) -> list[str]:

@@ -7,11 +7,9 @@ values, the questions their wording, and the form all of these.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from typing import Literal
 
 from ..lengths import NOTHING, Length
-
-Units = Literal["inch", "metric"]
+from ..lengths.showing import Units
 
 
 @dataclass(frozen=True, slots=True)

@@ -72,11 +72,12 @@ def _drop(answers: Answers) -> Iterator[Fault]:
 def _hems(answers: Answers) -> Iterator[Fault]:
     for inner, outer in (("hem.turn_under", "hem.depth"), ("panel.turn_under", "panel.hem")):
         lengths = answers.all_of(inner, outer)
-        if lengths and lengths[1] and lengths[0] > lengths[1]:
-            yield Fault(
-                inner, answers.typed(inner),
-                f"deeper than the hem it is turned under in; write at most {outer}, {answers.typed(outer)}",
-            )
+        if not lengths or lengths[0] <= lengths[1]:
+            continue
+        right = f"deeper than the hem it is turned under in; write at most {outer}, {answers.typed(outer)}"
+        if not lengths[1]:
+            right = f"nothing can be turned under where {outer} is 0, a raw edge; write 0, or the depth of the hem"
+        yield Fault(inner, answers.typed(inner), right)
 
 
 def _loops(answers: Answers) -> Iterator[Fault]:

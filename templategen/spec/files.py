@@ -28,13 +28,13 @@ def read_text(path: str | Path) -> str:
             content = file.read(MOST_BYTES + 1)
     except (FileNotFoundError, NotADirectoryError):
         right = "there is no such file; templategen new writes one to start from"
-        raise Refusal(Fault("", name, right)) from None
+        raise Refusal(Fault(name, "", right)) from None
     except IsADirectoryError:
-        raise Refusal(Fault("", name, "this is a folder; write the name of a spec in it")) from None
+        raise Refusal(Fault(name, "", "this is a folder; write the name of a spec in it")) from None
     if len(content) > MOST_BYTES:
-        raise Refusal(Fault("", name, "more than 1 MiB; a spec is a page or two of text: is this the file?"))
+        raise Refusal(Fault(name, "", "more than 1 MiB; a spec is a page or two of text: is this the file?"))
     try:
         return content.decode("utf-8")
     except UnicodeDecodeError as error:
         line = content.count(b"\n", 0, error.start) + 1
-        raise Refusal(Fault(f"line {line}", name, "not text in UTF-8; save the file as UTF-8")) from None
+        raise Refusal(Fault(f"{name}, line {line}", "", "not text in UTF-8; save the file as UTF-8")) from None

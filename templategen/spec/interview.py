@@ -7,7 +7,7 @@ from collections.abc import Callable, Iterable
 from typing import Any
 
 from ..errors import Fault, Refusal
-from .about import Units
+from ..lengths.showing import Units
 from .catalogue import FIELDS, TABLES, SpecField
 from .reading import read_spec
 from .starting import said_of, spec_text
@@ -97,6 +97,7 @@ _TOGETHER = (
     {"drop.floor_marks", "drop.rod_to_floor", "panel.length"},
     {"panel.hem", "panel.turn_under"},
     {"hem.depth", "hem.turn_under"},
+    {"panel.casing", "heading.loop_length", "heading.lower_allowance", "heading.upper_turn"},
 )
 """Fields that must agree: where one is blamed, the slip may as well be in another."""
 

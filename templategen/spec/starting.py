@@ -5,7 +5,7 @@ from __future__ import annotations
 import textwrap
 from collections.abc import Iterator, Mapping
 
-from .about import Units
+from ..lengths.showing import Units
 from .catalogue import FIELDS, TABLES, SpecField
 from .values import example
 

@@ -9,8 +9,9 @@ from typing import Any
 
 from ..errors import Fault, LengthError
 from ..lengths import NOTHING, Length, millimetres, read_length
+from ..lengths.showing import Units
 from ..lengths.units import Unit, length_of
-from .about import MORE_THAN_NOTHING, Limit, Units
+from .about import MORE_THAN_NOTHING, Limit
 from .catalogue import SpecField
 from .typed import as_typed
 

@@ -42,8 +42,8 @@ class _Lettering:
 def draw(plan: Plan) -> list[Drawing]:
     """The strip, from the panel's left edge to its right, as seen from the back.
 
-    Its datum edge is laid along the top edge of the casing; its two ends are
-    the panel's side edges, so a strip that does not end with the panel shows a
+    Its datum edge is laid along the panel's top edge; its two ends are the
+    panel's side edges, so a strip that does not end with the panel shows a
     panel that was measured wrong.
     """
     loops, tape = plan.heading, plan.tape

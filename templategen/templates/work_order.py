@@ -92,7 +92,7 @@ def _preparing(plan: Plan) -> Iterator[tuple[str, bool]]:
             True,
         )
     yield (
-        "Lay the panel flat, back towards you. Lay the cut gauge on each pin and mark the cut line at its foot, and "
+        "Lay the panel flat, back towards you. Lay the cut gauge's floor mark line on each pin; mark the cut line and "
         "the finish line. Join the marks right across with a long rule.",
         True,
     )
@@ -146,16 +146,22 @@ def _heading(plan: Plan) -> Iterator[tuple[str, bool]]:
 
 def _strips(plan: Plan) -> str:
     """How the strips for the loops are come by, and sewn."""
-    offcut, needed = plan.offcut, plan.offcut.strips_needed
-    first = "" if needed <= offcut.strips_clear else "Let down the old hem of the offcuts and press it flat. "
-    cut = "a strip" if needed == 1 else f"{needed} strips"
+    offcut, panel = plan.offcut, plan.spec.panel
+    needed, wide = offcut.strips_needed, _plain(plan, plan.heading.strip)
+    sew = (
+        "Fold it lengthwise, right side in; sew the long edge with a seam allowance of "
+        f"{_plain(plan, plan.spec.heading.seam_allowance)}, and turn it."
+    )
+    if not needed or not offcut.strips_unpicked:
+        return f"Make a strip of other cloth {wide} wide, in pieces long enough for whole loops. {sew}"
+    hemmed = needed > offcut.strips_clear and bool(panel.hem)
+    first = "Let down the old hem of the offcuts and press it flat. " if hemmed else ""
     source = "from the offcuts"
     if needed > offcut.strips_unpicked:
         source = f"{offcut.strips_unpicked} of them from the offcuts and the rest from other cloth"
+    cut = "a strip" if needed == 1 else f"{needed} strips"
     return (
-        f"{first}Cut {cut} {_plain(plan, plan.heading.strip)} wide, as long as a panel is wide less its side hems, "
-        f"{source}. Fold lengthwise, right side in; sew the long edge with a seam allowance of "
-        f"{_plain(plan, plan.spec.heading.seam_allowance)}, and turn it."
+        f"{first}Cut {cut} {wide} wide, as long as a panel is wide with its side hems unpicked, {source}. {sew}"
     )
 
 

@@ -11,7 +11,7 @@ from reportlab.pdfbase import pdfdoc, pdfmetrics
 from reportlab.pdfbase.ttfonts import TTFont
 from reportlab.pdfgen.canvas import Canvas
 
-from ..drawing import Item, Line, LineType, Ring, Solid, Text, set_text
+from ..drawing import TURNS, Item, Line, LineType, Ring, Solid, Text, set_text
 from ..drawing.faces import face
 from ..layout import Correction, Kit, Placed, Sheet
 from .numbers import POINTS_PER_MM
@@ -162,17 +162,14 @@ def _draw_shape(canvas: Canvas, frame: Frame, item: Ring | Solid) -> None:
     canvas.drawPath(outline, stroke=0, fill=1)
 
 
-_TURNS = {0: (1, 0), 90: (0, 1), 180: (-1, 0), 270: (0, -1)}
-
-
 def _draw_texts(canvas: Canvas, texts: Iterable[tuple[Frame, Text]]) -> None:
     writer = canvas.beginText()
     for frame, text in texts:
         setting = set_text(text.text, text.size, text.bold)
-        cos, sin = _TURNS[text.turn]
+        cos, sin = TURNS[text.turn]
         back = setting.width * text.anchor.value
         x, y = float(text.x) - cos * back, float(text.y) - sin * back
-        page_cos, page_sin = _TURNS[(text.turn + frame.turn) % 360]
+        page_cos, page_sin = TURNS[(text.turn + frame.turn) % 360]
         built = len(setting.runs) > 1
         if built:
             # One text to a reader aloud or a search, whatever the runs it is built of (ISO 32000-1, 14.9.4).

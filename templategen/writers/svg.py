@@ -6,6 +6,7 @@ The one module that knows svgwrite, which takes no exact numbers and is in maint
 from __future__ import annotations
 
 from collections.abc import Iterable
+from fractions import Fraction
 from functools import cache
 from io import StringIO
 from math import ceil
@@ -14,28 +15,27 @@ from typing import Any
 import svgwrite
 from fontTools.pens.svgPathPen import SVGPathPen
 
-from ..drawing import MM_PER_POINT, Item, Line, LineType, Ring, Solid, Text, set_text
+from ..drawing import MM_PER_POINT, TURNS, Item, Line, LineType, Ring, Solid, Text, set_text
 from ..drawing.faces import face, opened
-from ..layout import Paper, Placed, Sheet
+from ..layout import Placed, Sheet
 from .numbers import decimal
 
-_TURNS = {0: (1, 0), 90: (0, 1), 180: (-1, 0), 270: (0, -1)}
 
-
-def svg(paper: Paper, sheet: Sheet, description: str) -> str:
-    """``sheet``, of the size of ``paper``, as an SVG file whose user unit is a millimetre.
+def svg(sheet: Sheet, width: Fraction, height: Fraction, description: str) -> str:
+    """``sheet``, of this width and height in mm, as an SVG file whose user unit is a millimetre.
 
     Raises MissingGlyph where a text holds a character that the font lacks.
     """
-    wide, tall = _whole_pixels(float(paper.width)), _whole_pixels(float(paper.height))
+    wide, tall = _whole_pixels(float(width)), _whole_pixels(float(height))
+    title = ", ".join(sheet.holds)
     page = svgwrite.Drawing(
         size=(f"{wide}mm", f"{tall}mm"), viewBox=f"0 0 {wide} {tall}", debug=False, profile="full"
     )
-    page.set_desc(title=paper.name[0].upper() + paper.name[1:], desc=description)
+    page.set_desc(title=title[0].upper() + title[1:], desc=description)
     letters = _Letters(page)
     for placed in sheet.placed:
-        page.add(_group_of(page, _placing(paper, placed), placed.items, letters))
-    page.add(_group_of(page, f"matrix(1 0 0 -1 0 {decimal(paper.height)})", sheet.items, letters))
+        page.add(_group_of(page, _placing(height, placed), placed.items, letters))
+    page.add(_group_of(page, f"matrix(1 0 0 -1 0 {decimal(height)})", sheet.items, letters))
     out = StringIO()
     page.write(out, pretty=False)
     return out.getvalue() + "\n"
@@ -68,10 +68,10 @@ def _whole_pixels(mm: float) -> float:
     return decimal(ceil(mm * 96 / 25.4 - 1e-9) * 25.4 / 96)
 
 
-def _placing(paper: Paper, placed: Placed) -> str:
+def _placing(height: Fraction, placed: Placed) -> str:
     """From a placed piece's axes, y upward, to the file's, y downward from the top."""
     dx, dy = placed.direction
-    x, y = decimal(placed.x - dx * placed.piece.start), decimal(paper.height - placed.y + dy * placed.piece.start)
+    x, y = decimal(placed.x - dx * placed.piece.start), decimal(height - placed.y + dy * placed.piece.start)
     return f"matrix(0 -1 -1 0 {x} {y})" if placed.turn else f"matrix(1 0 0 -1 {x} {y})"
 
 
@@ -98,7 +98,7 @@ class _Letters:
     def set(self, text: Text) -> Any:
         """``text`` as glyph outlines, its words beside them for who cannot see them."""
         setting = set_text(text.text, text.size, text.bold)
-        cos, sin = _TURNS[text.turn]
+        cos, sin = TURNS[text.turn]
         back = setting.width * text.anchor.value
         x, y = float(text.x) - cos * back, float(text.y) - sin * back
         font = _font(text.bold)
@@ -112,7 +112,7 @@ class _Letters:
                 place = (cos * scale, sin * scale, -sin * scale, cos * scale, ex, ey)
                 if outline := self._outline(text.bold, character):
                     line.add(self._page.use(outline, transform=f"matrix({' '.join(f'{n:.6g}' for n in place)})"))
-                along += font.advance(character) * scale
+                along += font.advances[character] * font.em * scale
         return line
 
     def _outline(self, bold: bool, character: str) -> str:
@@ -135,10 +135,7 @@ class _Font:
         self._glyphs = font.getGlyphSet()
         self._names = font.getBestCmap()
         self.em: int = font["head"].unitsPerEm
-
-    def advance(self, character: str) -> float:
-        width: float = self._glyphs[self._names[ord(character)]].width
-        return width
+        self.advances = face(bold).advances
 
     @cache  # noqa: B019 - the two fonts live as long as the process
     def outline(self, character: str) -> str:

@@ -6,7 +6,18 @@ from collections.abc import Iterator, Sequence
 from functools import singledispatch
 from textwrap import wrap
 
-from ..drawing.blocks import Blanks, Block, Heading, NumberRow, Numbers, Paragraph, Remark, Step
+from ..drawing.blocks import (
+    MOST_BLANKS,
+    MOST_BOXES,
+    Blanks,
+    Block,
+    Heading,
+    NumberRow,
+    Numbers,
+    Paragraph,
+    Remark,
+    Step,
+)
 
 WIDTH = 78
 
@@ -51,8 +62,9 @@ def _(block: Numbers) -> Iterator[str]:
 
 @_lines.register
 def _(block: Blanks) -> Iterator[str]:
+    blanks = "  ".join(["________"] * min(block.times, MOST_BLANKS))
     for row in block.rows:
-        yield from _number_row(NumberRow(row.label, f"{row.value}   measured: ____________"))
+        yield from _number_row(NumberRow(row.label, f"{row.value}   measured: {blanks}"))
 
 
 def _number_row(row: NumberRow) -> Iterator[str]:
@@ -66,9 +78,9 @@ def _(block: Step) -> Iterator[str]:
     lead = f"{block.number}. "
     yield from wrap(block.text, WIDTH, initial_indent=lead, subsequent_indent=" " * len(lead))
     if block.boxes:
-        numbered = [f"[ ] {i}" for i in range(1, min(block.boxes, 36) + 1)]
+        numbered = [f"[ ] {i}" for i in range(1, min(block.boxes, MOST_BOXES) + 1)]
         boxes = "  ".join(numbered) if block.boxes > 1 else "[ ]"
-        more = f"  ... of {block.boxes}" if block.boxes > 36 else ""
+        more = f"  ... of {block.boxes}" if block.boxes > MOST_BOXES else ""
         indent = " " * len(lead)
         yield from wrap(f"{block.each} {boxes}{more}".strip(), WIDTH, initial_indent=indent, subsequent_indent=" " * 9)
     yield ""

@@ -100,18 +100,67 @@ def test_a_kit_is_made_again_from_its_own_pdf(run: Run, tmp_path: Path, options:
         assert path.read_bytes() == (tmp_path / "again" / path.name).read_bytes(), path.name
 
 
-@pytest.mark.parametrize(
-    ("content", "says"),
-    [
-        (b"%PDF-1.7\nrubbish", "cannot be read"),
-        (b"", "cannot be read"),
-        (b"no pdf at all", "cannot be read"),
-    ],
-)
-def test_a_pdf_that_is_no_kit_is_refused(run: Run, tmp_path: Path, content: bytes, says: str) -> None:
+@pytest.mark.parametrize("content", [b"%PDF-1.7\nrubbish", b"", b"no pdf at all"])
+def test_a_pdf_that_is_no_kit_is_refused(run: Run, tmp_path: Path, content: bytes) -> None:
     (tmp_path / "kit.pdf").write_bytes(content)
     status, _, err = run("make", tmp_path / "kit.pdf", "--out", tmp_path / "out")
-    assert status == 2 and says in err and not (tmp_path / "out").exists()
+    assert status == 2 and "damaged or locked" in err and not (tmp_path / "out").exists()
+    assert len(err.splitlines()) == 1
+
+
+@pytest.mark.parametrize(
+    "options", ["[]", '"x"', "{", '{"only": null}', '{"paper": 5, "only": []}', '{"paper": null, "only": "cut gauge"}']
+)
+def test_a_kit_whose_attachment_was_tampered_with_is_refused(run: Run, tmp_path: Path, options: str) -> None:
+    import pikepdf
+
+    assert run("make", EXAMPLE, "--out", tmp_path, "--only", "cut gauge")[0] == 0
+    with pikepdf.open(tmp_path / "kit.pdf", allow_overwriting_input=True) as kit:
+        kit.attachments["make.json"] = pikepdf.AttachedFileSpec(kit, options.encode(), filename="make.json")
+        kit.save()
+    status, _, err = run("make", tmp_path / "kit.pdf", "--out", tmp_path / "out")
+    assert status == 2 and "damaged or locked" in err and not (tmp_path / "out").exists()
+
+
+def test_a_locked_kit_is_refused(run: Run, tmp_path: Path) -> None:
+    import pikepdf
+
+    assert run("make", EXAMPLE, "--out", tmp_path)[0] == 0
+    with pikepdf.open(tmp_path / "kit.pdf", allow_overwriting_input=True) as kit:
+        kit.save(encryption=pikepdf.Encryption(user="u", owner="o", R=6))
+    assert run("make", tmp_path / "kit.pdf", "--out", tmp_path / "out")[0] == 2
+
+
+def test_a_kit_made_of_some_templates_can_be_made_whole_again(run: Run, tmp_path: Path) -> None:
+    assert run("make", EXAMPLE, "--out", tmp_path, "--only", "cut gauge")[0] == 0
+    assert run("make", tmp_path / "kit.pdf", "--out", tmp_path / "whole", "--only", "all")[0] == 0
+    assert run("make", EXAMPLE, "--out", tmp_path / "first")[0] == 0
+    pages = [json.loads((tmp_path / name / "kit.json").read_text())["pages"] for name in ("whole", "first")]
+    assert pages[0] == pages[1]
+
+
+def test_leave_to_pass_a_stop_does_not_travel_with_the_kit(
+    run: Run, spec: Callable[[str, str], Path], tmp_path: Path
+) -> None:
+    path = spec('diameter = "3/4 in"', 'diameter = "1 3/4 in"')
+    assert run("make", path, "--out", tmp_path / "out", "--despite-stops")[0] == 0
+    assert run("make", tmp_path / "out" / "kit.pdf", "--out", tmp_path / "again")[0] == 2
+
+
+def test_a_gauge_of_an_earlier_kit_does_not_stay_beside_the_new_one(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "cut-gauge-notes.svg").write_text("mine")
+    assert run("make", UNEVEN, "--out", tmp_path)[0] == 0
+    assert len(list(tmp_path.glob("cut-gauge-?.svg"))) == 3
+    assert run("make", EXAMPLE, "--out", tmp_path)[0] == 0
+    assert {path.name for path in tmp_path.glob("cut-gauge*.svg")} == {"cut-gauge.svg", "cut-gauge-notes.svg"}
+
+
+def test_a_terminal_that_lacks_a_character_gets_another_one() -> None:
+    done = subprocess.run(
+        [sys.executable, "-m", "templategen", "plan", str(EXAMPLE)],
+        capture_output=True, check=True, env={**os.environ, "PYTHONIOENCODING": "ascii"},
+    )  # fmt: skip
+    assert b"finish line 13 5/8 in" in done.stdout and done.stderr == b""
 
 
 def test_a_pdf_without_a_spec_is_refused(run: Run, tmp_path: Path) -> None:
@@ -225,16 +274,19 @@ def test_new_writes_a_spec_that_plans_and_does_not_replace_one(run: Run, tmp_pat
     assert run("new", path, "--force")[0] == 0 and path.read_text() != "mine"
 
 
-def test_new_without_a_file_asks_for_the_measurements(tmp_path: Path) -> None:
+def test_new_without_a_file_asks_until_it_has_a_spec(run: Run, tmp_path: Path) -> None:
     """Driven as a person would, with one slip on the way; Enter takes what is offered."""
-    answers = ["Reading room, west window", "inch", "medium", "60 in", "3/4 inch", *[""] * 2]
+    answers = [
+        "Reading room, west window", "inch", "", "60 in", "3/4 inch", "4", "sixty", "54 in", "", "3 in", "", "2 in",
+        "3/8", "13 5/8 in; 13 3/4 in", "", "", "3/4 in", "4 in", "5/8 in", "", "", "", "window.toml",
+    ]  # fmt: skip
     done = subprocess.run(
         [sys.executable, "-m", "templategen", "new"],
-        input="\n".join([*answers, *["sixty"], *["3 in"] * 60]),
-        capture_output=True, text=True, cwd=tmp_path, check=False,
+        input="\n".join(answers), capture_output=True, text=True, cwd=tmp_path, check=False,
     )  # fmt: skip
-    assert "Traceback" not in done.stderr
-    assert "rod.length" in done.stderr and "sixty" in done.stderr
+    assert "sixty" in done.stderr and "panel.width: read" in done.stderr
+    (written,) = tmp_path.glob("*.toml")
+    assert run("plan", written)[0] == 0
 
 
 @pytest.mark.parametrize("shell", ["bash", "zsh", "fish"])

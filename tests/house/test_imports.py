@@ -34,6 +34,7 @@ STRANGERS = {
     ("drawing", "planning"),
     ("layout", "templates"),
     ("layout", "planning"),
+    ("layout", "spec"),
     ("writers", "templates"),
     ("writers", "planning"),
     ("writers", "spec"),

@@ -10,7 +10,7 @@ from reportlab.lib import pagesizes
 
 from templategen import Options, make_kit, make_plan, read_spec
 from templategen.errors import Refusal
-from templategen.layout import CATALOGUE
+from templategen.papers import CATALOGUE
 from tests.proof.crossing import margins, outside, piece_box
 from tests.proof.kits import PANELS, spec_text
 

@@ -167,7 +167,7 @@ def test_a_value_that_its_field_does_not_take(field: str, value: str, said: str)
 
 
 RIGHT = [
-    ("panel__hem", '"0 in"'), ("drop__clearance", '"−1 1/2 in"'), ("drop__clearance", "0"),
+    ("drop__clearance", '"−1 1/2 in"'), ("drop__clearance", "0"),
     ("rod__overlap", '"1 in"'), ("heading__count", "2"),
     ("drop__floor_marks", '["−2 in", "1 in"]'), ("panel__width", '"100 mm"'), ("panel__width", '"60 m"'),
     ("rod__diameter", '"1 mm"'), ("rod__diameter", '"150 mm"'), ("panel__count", "500"),
@@ -316,3 +316,11 @@ def test_importing_the_spec_loads_nothing_heavy() -> None:
         "sys.exit(any(name in sys.modules for name in ('pint', 'reportlab', 'numpy', 'starlette', 'click')))"
     )
     assert subprocess.run([sys.executable, "-c", code], check=False).returncode == 0
+
+
+def test_nothing_is_turned_under_at_a_raw_edge() -> None:
+    with pytest.raises(Refusal) as refused:
+        read_spec(spec_with(panel__hem='"0 in"'))
+    (fault,) = refused.value.faults
+    assert fault.field == "panel.turn_under" and "a raw edge" in fault.right
+    assert not read_spec(spec_with(panel__hem='"0 in"', panel__turn_under='"0 in"')).panel.hem

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ...lengths import NOTHING, Length
 from ...spec import Spec
 from .. import hanging, spacing
-from ..choices import EASY_TUBE_IN_DIAMETERS, FEWEST_LOOPS, LEAST_EDGE_GAP
+from ..choices import EASY_TUBE_IN_DIAMETERS, FEWEST_LOOPS, LEAST_EDGE_GAP, MOST_LOOPS
 from ..plan import LoopPlan, Notice
 from ..wording import at_least, at_most, near, plural
 from .loop_sizes import most_apart, pitch_limit
@@ -107,10 +107,15 @@ def _spacing_notices(spec: Spec, loops: LoopPlan) -> list[Notice]:
     if loops.count % 2 == 0:
         text = (
             f"{loops.count} loops is an even number, so none sits on the centre. "
-            f"{loops.count - 1} or {loops.count + 1} would put one there."
+            f"{' or '.join(str(count) for count in _odd_beside(loops.count))} would put one there."
         )
         found.append(Notice("even_loops", "note", text))
     return found
+
+
+def _odd_beside(count: int) -> list[int]:
+    """The odd numbers next to ``count`` that a panel can have."""
+    return [odd for odd in (count - 1, count + 1) if FEWEST_LOOPS <= odd <= MOST_LOOPS]
 
 
 def _overlap(spec: Spec, loops: LoopPlan) -> str:
@@ -138,6 +143,8 @@ def _sag(spec: Spec, loops: LoopPlan) -> str:
     )
     curing = int(-(-span.mm // limit.mm)) + 1
     curing += 1 - curing % 2
+    if curing > MOST_LOOPS:
+        return f"{start} That takes more than {MOST_LOOPS} loops: allow a wider limit."
     if span > (curing - 1) * loops.width:
         closer = spacing.pitch(width, inset, curing)
         return f"{start} {plural(curing, 'loop')} would stand {near(tape, closer)} apart."
