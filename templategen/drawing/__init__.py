@@ -2,7 +2,7 @@
 
 from .drawing import Drawing, Lane, Mark
 from .items import TURNS, Anchor, Item, Line, LineType, Number, Ring, Solid, Text, path, rectangle
-from .lettering import MM_PER_POINT, Bounds, Setting, set_text, width_of, wrap
+from .lettering import MM_PER_POINT, Bounds, Setting, set_text, tied, width_of, wrap
 
 __all__ = [
     "MM_PER_POINT",
@@ -23,6 +23,7 @@ __all__ = [
     "path",
     "rectangle",
     "set_text",
+    "tied",
     "width_of",
     "wrap",
 ]

@@ -114,7 +114,7 @@ def wrap(text: str, size: float, width: float, bold: bool = False) -> tuple[str,
     """
     lines: list[str] = []
     line = ""
-    for word in _TIED.sub("\u00a0", text).split(" "):
+    for word in tied(text).split(" "):
         longer = f"{line} {word}" if line else word
         if width_of(longer, size, bold) <= width:
             line = longer
@@ -127,6 +127,11 @@ def wrap(text: str, size: float, width: float, bold: bool = False) -> tuple[str,
             word = word[fits:]
         line = word
     return (*lines, line)
+
+
+def tied(text: str) -> str:
+    """``text`` with no-break spaces where a line must not be broken: a number keeps its fraction and its unit."""
+    return _TIED.sub("\u00a0", text)
 
 
 def _ems(text: str, chosen: Face) -> float:

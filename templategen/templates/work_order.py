@@ -96,11 +96,9 @@ def _preparing(plan: Plan) -> Iterator[tuple[str, bool]]:
         "the finish line. Join the marks right across with a long rule.",
         True,
     )
-    yield (
-        "Do the checks above. When they agree, cut on the cut line: first one panel, which goes through all the "
-        "steps and is hung and looked at, then the others.",
-        True,
-    )
+    several = ": first one panel, which goes through all the steps and is hung and looked at, then the others"
+    in_turn = several if plan.spec.panel.count > 1 else ""
+    yield f"Do the checks above. When they agree, cut on the cut line{in_turn}.", True
 
 
 def _hemming(plan: Plan) -> Iterator[tuple[str, bool]]:

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import textwrap
 from collections.abc import Iterator, Sequence
 from functools import singledispatch
-from textwrap import wrap
 
+from ..drawing import tied
 from ..drawing.blocks import (
     MOST_BLANKS,
     MOST_BOXES,
@@ -20,12 +21,18 @@ from ..drawing.blocks import (
 )
 
 WIDTH = 78
+_TIE = "\N{NO-BREAK SPACE}"
 
 
 def text(blocks: Sequence[Block]) -> str:
     """``blocks`` as text in lines of at most 78 characters."""
-    lines = [line.rstrip() for block in blocks for line in _lines(block)]
+    lines = [line.rstrip().replace(_TIE, " ") for block in blocks for line in _lines(block)]
     return "\n".join(lines).strip() + "\n"
+
+
+def _wrap(text: str, first: str = "", rest: str = "") -> list[str]:
+    """Lines of ``text``, the first indented by ``first`` and the others by ``rest``."""
+    return textwrap.wrap(tied(text), WIDTH, initial_indent=first, subsequent_indent=rest, break_on_hyphens=False)
 
 
 @singledispatch
@@ -37,20 +44,20 @@ def _lines(block: Block) -> Iterator[str]:
 def _(block: Heading) -> Iterator[str]:
     if not block.first:
         yield ""
-    yield from wrap(block.text, WIDTH)
+    yield from _wrap(block.text)
     yield ("=" if block.first else "-") * min(len(block.text), WIDTH)
     yield ""
 
 
 @_lines.register
 def _(block: Paragraph) -> Iterator[str]:
-    yield from wrap(block.text, WIDTH)
+    yield from _wrap(block.text)
     yield ""
 
 
 @_lines.register
 def _(block: Remark) -> Iterator[str]:
-    yield from wrap(f"{block.word}: {block.text}", WIDTH, subsequent_indent="  ")
+    yield from _wrap(f"{block.word}: {block.text}", rest="  ")
     yield ""
 
 
@@ -68,19 +75,18 @@ def _(block: Blanks) -> Iterator[str]:
 
 
 def _number_row(row: NumberRow) -> Iterator[str]:
-    yield from wrap(f"{row.label}: {row.value}", WIDTH, subsequent_indent="    ")
+    yield from _wrap(f"{row.label}: {row.value}", rest="    ")
     if row.working:
-        yield from wrap(row.working, WIDTH, initial_indent="    = ", subsequent_indent="      ")
+        yield from _wrap(row.working, "    = ", "      ")
 
 
 @_lines.register
 def _(block: Step) -> Iterator[str]:
     lead = f"{block.number}. "
-    yield from wrap(block.text, WIDTH, initial_indent=lead, subsequent_indent=" " * len(lead))
+    yield from _wrap(block.text, lead, " " * len(lead))
     if block.boxes:
-        numbered = [f"[ ] {i}" for i in range(1, min(block.boxes, MOST_BOXES) + 1)]
-        boxes = "  ".join(numbered) if block.boxes > 1 else "[ ]"
+        numbered = [f"[{_TIE}]{_TIE}{i}" for i in range(1, min(block.boxes, MOST_BOXES) + 1)]
+        boxes = "  ".join(numbered) if block.boxes > 1 else f"[{_TIE}]"
         more = f"  ... of {block.boxes}" if block.boxes > MOST_BOXES else ""
-        indent = " " * len(lead)
-        yield from wrap(f"{block.each} {boxes}{more}".strip(), WIDTH, initial_indent=indent, subsequent_indent=" " * 9)
+        yield from _wrap(f"{block.each} {boxes}{more}".strip(), " " * len(lead), " " * 9)
     yield ""

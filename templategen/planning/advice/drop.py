@@ -144,7 +144,10 @@ def _floor_notices(spec: Spec) -> list[Notice]:
             "cut line follows them."
         )
         return [Notice("floor_slopes", "warning", text)]
-    others = " Mark the other panels where they are to hang: the floor may differ there."
+    others = (
+        " Mark the other panels where they are to hang: the floor may differ there, and a panel whose marks "
+        "differ needs a kit of its own."
+    )
     text = f"The floor is not level: the marks run {run}. The cut line follows them."
     text += others if spec.panel.count > 1 else ""
     return [Notice("floor_uneven", "note", text)]

@@ -1,0 +1,58 @@
+"""The work order as plain text: the same words as on paper, in lines that a person and a screen reader can follow."""
+
+from __future__ import annotations
+
+import re
+from pathlib import Path
+
+import pytest
+
+from templategen import make_plan, read_spec
+from templategen.drawing.blocks import Blanks, Heading, NumberRow, Numbers, Paragraph, Remark, Step
+from templategen.templates.work_order import words
+from templategen.writers.text import WIDTH, text
+
+EXAMPLES = Path(__file__).parents[2] / "out_examples"
+
+
+@pytest.mark.parametrize("name", ["east-window", "childrens-corner", "local-history-room"])
+def test_every_word_is_there_in_lines_that_fit(name: str) -> None:
+    blocks = words(make_plan(read_spec((EXAMPLES / name / "spec.toml").read_text())))
+    told = text(blocks)
+    assert all(len(line) <= WIDTH for line in told.splitlines())
+    flat = " ".join(told.split())
+    for block in blocks:
+        if isinstance(block, Numbers | Blanks):
+            assert all(f"{row.label}: {row.value}" in flat for row in block.rows)
+        else:
+            assert " ".join(block.text.split()) in flat
+
+
+@pytest.mark.parametrize("name", ["east-window", "childrens-corner", "local-history-room"])
+def test_no_number_is_parted_from_its_fraction_or_its_unit(name: str) -> None:
+    told = text(words(make_plan(read_spec((EXAMPLES / name / "spec.toml").read_text()))))
+    assert not re.search(r"\d\n\s*(\d+/\d+|in\b|mm\b)", told)
+
+
+def test_each_block_is_written_as_a_person_would_write_it() -> None:
+    blocks = [
+        Heading("Reading room", first=True),
+        Paragraph("Four panels."),
+        Heading("The order of work"),
+        Step(1, "Measure."),
+        Step(2, "Mark.", 3, "panel"),
+        Remark("Heat", "Dry iron."),
+        Numbers((NumberRow("cut line", "9 in", "finish line 13 5/8 in − hem 4 in − turn-under 5/8 in"),)),
+        Blanks((NumberRow("Width", "54 in"),), 2),
+    ]
+    assert text(blocks) == (
+        "Reading room\n============\n\nFour panels.\n\n\nThe order of work\n-----------------\n\n"
+        "1. Measure.\n   [ ]\n\n2. Mark.\n   panel [ ] 1  [ ] 2  [ ] 3\n\nHeat: Dry iron.\n\n"
+        "cut line: 9 in\n    = finish line 13 5/8 in − hem 4 in − turn-under 5/8 in\n"
+        "Width: 54 in   measured: ________  ________\n"
+    )
+
+
+def test_more_things_than_boxes_get_a_few_and_say_how_many_there_are() -> None:
+    told = text([Step(1, "Cut.", 100, "panel")])
+    assert "[ ] 36" in told and "[ ] 37" not in told and "of 100" in told
