@@ -25,10 +25,11 @@ _TARGET_CLEAR = 4.5
 """Free of content on either side of a registration mark's centre, in mm: the mark is 3 1/2 mm each way."""
 
 
-def free_places(drawing: Drawing) -> tuple[list[list[Stretch]], list[Stretch]]:
-    """The free stretches, in order, for each of CLEARANCES; and those where only lines stand, and no mark.
+def free_places(drawing: Drawing) -> tuple[list[list[Stretch]], list[list[Stretch]]]:
+    """The free stretches, in order, for each of CLEARANCES; and those that are not free but will do.
 
-    The latter are for drawings whose marks stand so close that nothing is free.
+    The latter are for drawings whose marks stand so close that nothing is free:
+    first where no mark and no text stands, only other lines; then where no text stands.
     """
     low, high = sorted(float(y) for y in drawing.registration)
     everything: list[_Taken] = [(float(left), float(right)) for left, right in drawing.keep_whole]
@@ -48,8 +49,9 @@ def free_places(drawing: Drawing) -> tuple[list[list[Stretch]], list[Stretch]]:
     targets = _gaps(_merged(between), _TARGET_CLEAR)
     free = [_in_tenths(_common(_gaps(taken, clearance), targets)) for clearance in CLEARANCES]
     marks = _merged([(float(mark.at), float(mark.at)) for mark in drawing.marks])
-    lines_only = _common(_gaps(_merged(written), _TARGET_CLEAR), _gaps(marks, CLEARANCES[-1]))
-    return free, _in_tenths(lines_only)
+    unwritten = _gaps(_merged(written), _TARGET_CLEAR)
+    lines_only = _common(unwritten, _gaps(marks, CLEARANCES[-1]))
+    return free, [_in_tenths(lines_only), _in_tenths(unwritten)]
 
 
 def at_or_before(stretches: Sequence[Stretch], limit: int) -> int | None:

@@ -23,7 +23,7 @@ def split(drawing: Drawing, longest: Fraction, first_join: int = 0) -> tuple[Pie
         return (Piece(drawing, 1, 1, None, None),)
     fewest = -int(-(drawing.length - TONGUE - TRIMMED) // (longest - TONGUE - TRIMMED))
     best: list[Fraction] | None = None
-    free, lines_only = free_places(drawing)
+    free, crowded_ones = free_places(drawing)
     for stretches in free:
         places = _places(drawing, stretches, longest)
         if places is not None and (best is None or len(places) < len(best)):
@@ -32,7 +32,8 @@ def split(drawing: Drawing, longest: Fraction, first_join: int = 0) -> tuple[Pie
                 break
     crowded = best is None
     if best is None:
-        best = _places(drawing, lines_only, longest)
+        found = (_places(drawing, stretches, longest) for stretches in crowded_ones)
+        best = next((places for places in found if places is not None), None)
     chosen = _equal(drawing, fewest) if best is None else best
     return _between(drawing, _joins(drawing, chosen, first_join, crowded))
 

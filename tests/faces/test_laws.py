@@ -1,0 +1,43 @@
+"""Whatever is in the file: a kit, or a clear refusal, and never anything else."""
+
+from __future__ import annotations
+
+import json
+
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from templategen import Options, kit_files, make_plan, read_spec
+from templategen.errors import Refusal, StoppedPlan
+from tests.strategies import spec_texts, toml_documents
+
+THOROUGH = settings(max_examples=60, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
+
+
+@THOROUGH
+@given(
+    spec_texts() | toml_documents() | st.text(max_size=200),
+    st.sampled_from([None, "letter", "a4", "a3", "legal", "tabloid", "a5", "a0", "post card"]),
+    st.lists(st.sampled_from(["spacing strip", "Loop-Ladder", "work order", "all", "sleeve"]), max_size=2),
+    st.booleans(),
+)
+def test_any_text_is_a_kit_or_a_refusal_that_says_something(
+    text: str, paper: str | None, only: list[str], despite_stops: bool
+) -> None:
+    try:
+        plan = make_plan(read_spec(text))
+        kit, files = kit_files(plan, Options(paper, tuple(only), despite_stops))
+    except Refusal as refusal:
+        assert refusal.faults and all(fault.right for fault in refusal.faults)
+    except StoppedPlan as stopped:
+        assert stopped.texts and not despite_stops
+    else:
+        assert {"kit.pdf", "kit.json", "work-order.txt"} <= set(files)
+        assert len(json.loads(files["kit.json"])["pages"]) == len(kit.sheets)
+
+
+@settings(max_examples=15, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
+@given(spec_texts())
+def test_the_same_text_gives_the_same_bytes(text: str) -> None:
+    first, second = (kit_files(make_plan(read_spec(text)), Options(despite_stops=True)) for _ in range(2))
+    assert first[1] == second[1]
