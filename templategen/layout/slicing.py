@@ -10,6 +10,9 @@ from .joins import furniture
 from .naming import name_items
 from .pieces import Piece
 
+_SHORT = 200
+"""Lines along that are no longer than this, in mm, are looked up by where they start."""
+
 
 def items_of(pieces: Sequence[Piece]) -> list[list[Item]]:
     """Everything to be drawn for each of a drawing's ``pieces``, in the drawing's own coordinates.
@@ -47,10 +50,6 @@ def items_of(pieces: Sequence[Piece]) -> list[list[Item]]:
             ]
         )
     return sliced
-
-
-_SHORT = 200
-"""Lines along that are no longer than this, in mm, are looked up by where they start."""
 
 
 def _start(line: Line) -> float:

@@ -13,7 +13,7 @@ from ..planning import Plan
 from .ruled import SHORTEST, Rule, rule
 
 RULED = 116
-"""How far the lines run from the datum edge, in mm: room for two columns of labels."""
+"""How far the lines run from the datum edge, in mm: room for them and, where they crowd, for labels beside them."""
 LANE = 18
 TREAD = 14
 """Width of a step, in mm: our choice, the width of the finger tip that has to feel it."""
