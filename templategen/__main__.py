@@ -1,5 +1,5 @@
 """``python -m templategen``."""
 
-from .cli import main
+from .cli import start
 
-main()
+start()

@@ -147,16 +147,23 @@ def _source(path: Path) -> tuple[str, Options]:
     return read_text(path), Options()
 
 
+def start() -> None:
+    """The command in a process of its own, which lives a moment and need not look for garbage."""
+    gc.disable()
+    # Pydantic looks through every installed package for plug-ins, which this command has no use for.
+    os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "__all__")
+    try:
+        main()
+    finally:
+        gc.freeze()
+
+
 def main() -> None:
     """The command; every fault ends in a message and an exit status, none in a traceback."""
     # A terminal that cannot show a character shows a question mark instead.
     for stream in (sys.stdout, sys.stderr):
         if isinstance(stream, TextIOWrapper):
             stream.reconfigure(errors="replace")
-    # What a command makes lives until it ends, a moment later: looking for garbage would only take time.
-    gc.disable()
-    # Pydantic looks through every installed package for plug-ins, which this command has no use for.
-    os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "__all__")
     sys.exit(_guarded(lambda: commands.main(prog_name="templategen", standalone_mode=False)))
 
 

@@ -22,7 +22,7 @@ from .bare import write
 from .jobs import ORDINARY, bare_marks, with_marks
 
 ROUNDS = 15
-_AS_INSTALLED = "import sys; sys.modules['numpy'] = None; from templategen.cli import main; main()"
+_AS_INSTALLED = "import sys; sys.modules['numpy'] = None; from templategen.cli import start; start()"
 """The command as people have it: numpy, which comes with the test tools and which Pint would load, is hidden."""
 
 
@@ -81,9 +81,9 @@ def memory() -> None:
             spec = Path(folder) / "spec.toml"
             spec.write_text(text)
             code = (
-                "import resource, sys; from templategen.cli import main; "
+                "import resource, sys; from templategen.cli import start; "
                 f"sys.argv = ['templategen', 'make', {str(spec)!r}, '--out', {folder!r}]\n"
-                "try: main()\nexcept SystemExit: pass\n"
+                "try: start()\nexcept SystemExit: pass\n"
                 "print(resource.getrusage(resource.RUSAGE_SELF).ru_maxrss)"
             )
             done = subprocess.run([sys.executable, "-c", code], check=True, capture_output=True, text=True)
