@@ -10,6 +10,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 from functools import cache
+from itertools import count
+from math import gcd
 
 from ..drawing import Anchor, Drawing, Item, Line, LineType, Number, Ring, Text, width_of
 from .pieces import TONGUE, Join, Piece
@@ -67,10 +69,12 @@ def key_of(drawing: Drawing, number: int) -> tuple[float, ...]:
     """The heights of the teeth of join ``number``.
 
     Every key has an even number of teeth, so any two differ by two teeth at least.
+    They are taken in strides, so that those of neighbouring joins look nothing alike.
     """
     places = _tooth_places(drawing)
     keys = _keys(len(places))
-    chosen = keys[number % len(keys)]
+    stride = next(step for step in count(len(keys) * 5 // 13 + 1) if gcd(step, len(keys)) == 1)
+    chosen = keys[(number + 1) * stride % len(keys)]
     return tuple(place for bit, place in enumerate(places) if chosen >> bit & 1)
 
 

@@ -8,13 +8,13 @@ from fractions import Fraction
 from math import ceil
 
 from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Text, path, width_of
-from ..lengths import Tape
 from ..planning import Plan
 
 TICK = 10
 """Centre line of a loop, from the datum edge, in mm; 8 are promised."""
-BOX = 12
-"""Depth to which a loop's outline is shown."""
+EDGE_TICK = 7
+"""The two edges of a loop, shorter than its centre, in mm."""
+LABELS_FROM = 12
 NUMBER_BASE = 20
 DISTANCE_BASE = 27
 CENTRE_BASE = 31.6
@@ -64,7 +64,7 @@ def draw(plan: Plan) -> list[Drawing]:
     return [
         Drawing(
             name="spacing strip",
-            caption=_caption(tape, labels),
+            caption=_caption(plan, labels),
             up="the panel's top edge",
             start=Fraction(0),
             end=width,
@@ -81,11 +81,12 @@ def draw(plan: Plan) -> list[Drawing]:
     ]
 
 
-def _caption(tape: Tape, distances: Sequence[str]) -> tuple[str, ...]:
-    unit = "inches" if tape.units == "inch" else "millimetres"
+def _caption(plan: Plan, distances: Sequence[str]) -> tuple[str, ...]:
+    unit = "inches" if plan.tape.units == "inch" else "millimetres"
+    seam = plan.tape.read(plan.heading.upper_seam).plain
     said = ("Back of the panel towards you.", f"Distances: {unit} from the left end.")
     signs = ("+ is a hair over, − a hair under.",) if any(label[-1] in "+−" for label in distances) else ()
-    return (*said, *signs, "Box: a loop's width.")
+    return (*said, *signs, "Short lines: a loop's edges.", f"Upper seams: {seam} below the panel's top edge.")
 
 
 def _lettering(numbers: Sequence[str], distances: Sequence[str], pitch: float) -> _Lettering:
@@ -101,10 +102,10 @@ def _lettering(numbers: Sequence[str], distances: Sequence[str], pitch: float) -
 
 
 def _loop(at: Fraction, half_width: Fraction, panel: Fraction) -> list[Item]:
-    """A loop as it lies, so far as it lies on the panel, and its centre line at both edges of the strip."""
-    left, right = max(at - half_width, Fraction(0)), min(at + half_width, panel)
+    """A loop's centre at both edges of the strip, and its own edges, so far as they lie on the panel."""
+    edges = (max(at - half_width, Fraction(0)), min(at + half_width, panel))
     return [
-        *path(LineType.THIN, [(left, 0), (left, -BOX), (right, -BOX), (right, 0)]),
+        *(Line(LineType.THIN, edge, 0, edge, -EDGE_TICK) for edge in edges),
         Line(LineType.MARK, at, 0, at, -TICK),
         Line(LineType.MARK, at, -LANE_TO - 1, at, -DEPTH),
     ]
@@ -113,11 +114,11 @@ def _loop(at: Fraction, half_width: Fraction, panel: Fraction) -> list[Item]:
 def _label(at: Fraction, number: str, distance: str, lettering: _Lettering) -> list[Item]:
     """A loop's number, large, and its distance from the left end."""
     if lettering.turned:
-        room = LANE_FROM - BOX - 1.5
+        room = LANE_FROM - LABELS_FROM - 1.5
         size = min(lettering.distance, lettering.distance * room / width_of(distance, lettering.distance))
         return [
-            Text(at - 0.6, -BOX - 1, number, lettering.number, Anchor.END, bold=True, turn=90),
-            Text(at + 3.2, -BOX - 1, distance, size, Anchor.END, turn=90),
+            Text(at - 0.6, -LABELS_FROM - 1, number, lettering.number, Anchor.END, bold=True, turn=90),
+            Text(at + 3.2, -LABELS_FROM - 1, distance, size, Anchor.END, turn=90),
         ]
     return [
         Text(at, -NUMBER_BASE, number, lettering.number, Anchor.MIDDLE, bold=True),
@@ -141,7 +142,7 @@ def _centre(width: Fraction, on_a_loop: bool, turned: bool) -> list[Item]:
 def _ends(width: Fraction, beside: Sequence[Item]) -> list[Item]:
     """"left edge" and "right edge", upright along the ends, where the end loops leave room."""
     texts = [
-        Text(4.2, -BOX - 9, "left edge", END_SIZE, Anchor.MIDDLE, turn=90),
-        Text(width - 4.2, -BOX - 9, "right edge", END_SIZE, Anchor.MIDDLE, turn=270),
+        Text(4.2, -LABELS_FROM - 9, "left edge", END_SIZE, Anchor.MIDDLE, turn=90),
+        Text(width - 4.2, -LABELS_FROM - 9, "right edge", END_SIZE, Anchor.MIDDLE, turn=270),
     ]
     return [text for text in texts if not any(text.bounds.meets(item.bounds, 1.2) for item in beside)]

@@ -22,7 +22,7 @@ def words(plan: Plan) -> list[Block]:
     """The whole work order, in the order in which it is read."""
     panels = plan.spec.panel.count
     return [
-        Heading(plan.spec.title, first=True),
+        Heading("Work order", first=True),
         Paragraph(_in_short(plan)),
         *(Remark(WORDS[notice.level], notice.text) for notice in plan.notices),
         Heading("Stop and check before you cut"),
@@ -46,8 +46,8 @@ def _in_short(plan: Plan) -> str:
     spec, panels, tape = plan.spec, plan.spec.panel.count, plan.tape
     each = "1 panel," if panels == 1 else f"{panels} panels, all alike, each"
     return (
-        f"{each} {tape.show(spec.panel.width)} wide, with {plan.heading.count} loops on the back of its casing, "
-        f"for a rod {tape.show(spec.rod.diameter)} thick. Heights are measured up from the old bottom edge, "
+        f"{spec.title}: {each} {tape.show(spec.panel.width)} wide, with {plan.heading.count} loops on the back of its "
+        f"casing, for a rod {tape.show(spec.rod.diameter)} thick. Heights are measured up from the old bottom edge, "
         "distances along the top from the left end, the back of the panel towards you. Every number is rounded by "
         f"itself to {tape.read(tape.step).plain}: “a hair over”, or +, means up to half of that more than it says; "
         "“a hair under”, or −, as much less."
