@@ -9,10 +9,13 @@ import pytest
 from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
 
-from templategen.drawing import Line
+from templategen import Options, make_kit, make_plan, read_spec
+from templategen.drawing import Line, LineType, Ring, Text
 from templategen.layout import Placed
+from templategen.layout.furniture import KEY
 from templategen.layout.packing import GAP, pack
 from templategen.writers.kit_json import kit_record
+from tests.bench.jobs import ORDINARY as _ORDINARY
 from tests.proof.crossing import inside, margins, piece_box
 
 from .laws import kit_of, kit_texts
@@ -133,3 +136,30 @@ def test_rectangles_are_packed_apart_and_inside(sizes: list[tuple[int, int]]) ->
                 one[4] + GAP <= other[2] or other[4] + GAP <= one[2],
             )
             assert any(apart)
+
+
+@pytest.mark.parametrize("name", ["letter", "a4", "legal", "tabloid", "a3"])
+def test_every_sheet_says_what_it_is_and_how_to_print_it(name: str) -> None:
+    kit = make_kit(make_plan(read_spec(_ORDINARY)), Options(paper=name))
+    for sheet in kit.sheets:
+        said = [item.text for item in sheet.items if isinstance(item, Text)]
+        assert kit.title in said and f"page {sheet.number} of {len(kit.sheets)}" in said
+        assert any(text.startswith("Print at actual size, 100 %, one-sided.") for text in said)
+        assert {"100 mm across", "4 in across", "100 mm along", "4 in along"} <= set(said)
+
+
+@pytest.mark.parametrize("name", ["letter", "a4", "legal", "tabloid", "a3"])
+def test_every_sheet_explains_the_line_types_that_stand_on_it(name: str) -> None:
+    kit = make_kit(make_plan(read_spec(_ORDINARY)), Options(paper=name))
+    for sheet in kit.sheets:
+        used = {item.kind for placed in sheet.placed for item in placed.items if isinstance(item, Line | Ring)}
+        said = {item.text for item in sheet.items if isinstance(item, Text)}
+        assert {KEY[kind] for kind in used if kind in KEY} == said & set(KEY.values())
+        assert used - set(KEY) <= {LineType.THIN}
+
+
+def test_a_correction_is_said_on_every_sheet() -> None:
+    text = f'{_ORDINARY}\n[printer]\nacross = "99.2 mm"\nalong = "98.5 mm"\n'
+    kit = make_kit(make_plan(read_spec(text)))
+    remark = "Corrected for a printer that prints 99.20 % across and 98.50 % along."
+    assert all(any(remark in item.text for item in sheet.items if isinstance(item, Text)) for sheet in kit.sheets)
