@@ -21,7 +21,22 @@ from ..drawing.blocks import (
 )
 from .area import Area
 
-BODY, SMALL, TITLE, HEAD = 11.0, 9.0, 20.0, 13.0
+
+@dataclass(frozen=True, slots=True)
+class _Sizes:
+    """Sizes of type, in points."""
+
+    body: float
+    small: float
+    title: float
+    head: float
+
+
+_USUAL = _Sizes(11, 9, 20, 13)
+_SMALLER = (_Sizes(10.5, 8.6, 19, 12.5), _Sizes(10, 8.2, 18, 12))
+"""Taken where they save a page, the larger first."""
+_MAY_SAVE = 0.12
+"""What the smallest sizes save of each page's height, and a little: a last page that is fuller need not be tried."""
 _LEADING = 0.46
 """Line pitch in mm for each point of type: 1.3 times the size."""
 _BOX = 4.0
@@ -40,9 +55,19 @@ class _Strip:
 
 
 def flow(blocks: Sequence[Block], area: Area) -> list[list[Item]]:
-    """The items of each page, in page coordinates."""
-    width = float(area.width)
-    strips = [strip for block in blocks for strip in _strips(block, width)]
+    """The items of each page, in page coordinates; the type a little smaller where that saves a page."""
+    pages, filled = _flowed(blocks, area, _USUAL)
+    if len(pages) > 1 and filled < _MAY_SAVE * len(pages):
+        for sizes in _SMALLER:
+            fewer, _ = _flowed(blocks, area, sizes)
+            if len(fewer) < len(pages):
+                return fewer
+    return pages
+
+
+def _flowed(blocks: Sequence[Block], area: Area, sizes: _Sizes) -> tuple[list[list[Item]], float]:
+    """The pages, and how much of the last one is filled, from 0 to 1."""
+    strips = [strip for block in blocks for strip in _strips(block, float(area.width), sizes)]
     pages: list[list[Item]] = [[]]
     y = float(area.top)
     for i, strip in enumerate(strips):
@@ -56,7 +81,7 @@ def flow(blocks: Sequence[Block], area: Area) -> list[list[Item]]:
             y = float(area.top)
         pages[-1] += [_moved(item, float(area.left), y) for item in strip.items]
         y -= strip.height
-    return pages
+    return pages, (float(area.top) - y) / float(area.height)
 
 
 def _moved(item: Item, dx: Number, dy: Number) -> Item:
@@ -67,7 +92,7 @@ def _moved(item: Item, dx: Number, dy: Number) -> Item:
 
 
 @singledispatch
-def _strips(block: Block, width: float) -> Iterator[_Strip]:
+def _strips(block: Block, width: float, sizes: _Sizes) -> Iterator[_Strip]:
     raise TypeError(f"no way to set a {type(block).__name__}")
 
 
@@ -81,8 +106,8 @@ def _lines(text: str, size: float, left: float, width: float, bold: bool = False
 
 
 @_strips.register
-def _(block: Heading, width: float) -> Iterator[_Strip]:
-    size = TITLE if block.first else HEAD
+def _(block: Heading, width: float, sizes: _Sizes) -> Iterator[_Strip]:
+    size = sizes.title if block.first else sizes.head
     height, items = _lines(block.text, size, 0, width, bold=True)
     above = 3.0 if block.first else 3.5
     rule = [] if block.first else [Line(LineType.THIN, 0, -height - 0.6, width, -height - 0.6)]
@@ -91,85 +116,86 @@ def _(block: Heading, width: float) -> Iterator[_Strip]:
 
 
 @_strips.register
-def _(block: Paragraph, width: float) -> Iterator[_Strip]:
-    height, items = _lines(block.text, BODY, 0, width)
+def _(block: Paragraph, width: float, sizes: _Sizes) -> Iterator[_Strip]:
+    height, items = _lines(block.text, sizes.body, 0, width)
     yield _Strip(height + 1.2, tuple(items))
 
 
 @_strips.register
-def _(block: Remark, width: float) -> Iterator[_Strip]:
-    indent = max(width_of(word, BODY, True) for word in (block.word, "Warning")) + 3
-    height, items = _lines(block.text, BODY, indent, width)
-    word = Text(0, -BODY * _LEADING * 0.75, block.word, BODY, bold=True)
+def _(block: Remark, width: float, sizes: _Sizes) -> Iterator[_Strip]:
+    indent = max(width_of(word, sizes.body, True) for word in (block.word, "Warning")) + 3
+    height, items = _lines(block.text, sizes.body, indent, width)
+    word = Text(0, -sizes.body * _LEADING * 0.75, block.word, sizes.body, bold=True)
     yield _Strip(height + 1.2, (word, *items))
 
 
 @_strips.register
-def _(block: Numbers, width: float) -> Iterator[_Strip]:
+def _(block: Numbers, width: float, sizes: _Sizes) -> Iterator[_Strip]:
     for row in block.rows:
-        yield _number_row(row, width)
+        yield _number_row(row, width, sizes)
 
 
-def _number_row(row: NumberRow, width: float) -> _Strip:
+def _number_row(row: NumberRow, width: float, sizes: _Sizes) -> _Strip:
     """Label, value and working in three columns, each wrapped in its own."""
     value_at = width * _LABEL_COLUMN
     working_at = width * (_LABEL_COLUMN + _VALUE_COLUMN)
     columns = [
-        _lines(row.label, BODY, 0, value_at - 2),
-        _lines(row.value, BODY, value_at, working_at - 2, bold=True),
-        _lines(row.working, SMALL, working_at, width) if row.working else (0.0, []),
+        _lines(row.label, sizes.body, 0, value_at - 2),
+        _lines(row.value, sizes.body, value_at, working_at - 2, bold=True),
+        _lines(row.working, sizes.small, working_at, width) if row.working else (0.0, []),
     ]
     height = max(height for height, _ in columns)
     return _Strip(height + 0.9, tuple(item for _, items in columns for item in items))
 
 
 @_strips.register
-def _(block: Blanks, width: float) -> Iterator[_Strip]:
+def _(block: Blanks, width: float, sizes: _Sizes) -> Iterator[_Strip]:
     """A line to write on for each thing to be measured, up to as many as there is room for."""
     value_at, blank_at = width * 0.41, width * 0.64
     blanks = min(block.times, MOST_BLANKS)
     each = (width - blank_at) / blanks
     for row in block.rows:
-        label = _lines(row.label, BODY, 0, value_at - 2)
-        value = _lines(row.value, BODY, value_at, blank_at - 2, bold=True)
+        label = _lines(row.label, sizes.body, 0, value_at - 2)
+        value = _lines(row.value, sizes.body, value_at, blank_at - 2, bold=True)
         height = max(label[0], value[0], 7.0)
-        base = -BODY * _LEADING * 0.75 - 0.4
+        base = -sizes.body * _LEADING * 0.75 - 0.4
         places: list[Item] = []
         for i in range(blanks):
             left = blank_at + i * each
             if blanks > 1:
-                places.append(Text(left, base + 0.4, str(i + 1), SMALL))
+                places.append(Text(left, base + 0.4, str(i + 1), sizes.small))
             start = left + (3 if blanks > 1 else 0)
             places.append(Line(LineType.THIN, start, base, left + each - 3, base))
         yield _Strip(height + 1.0, (*label[1], *value[1], *places))
 
 
 @_strips.register
-def _(block: Step, width: float) -> Iterator[_Strip]:
+def _(block: Step, width: float, sizes: _Sizes) -> Iterator[_Strip]:
     """The step's number and words; under the number a box, or under the words one for each thing it is done to."""
     indent = 8.0
-    height, items = _lines(block.text, BODY, indent, width)
-    number = Text(0, -BODY * _LEADING * 0.75, f"{block.number}", BODY, bold=True)
+    height, items = _lines(block.text, sizes.body, indent, width)
+    number = Text(0, -sizes.body * _LEADING * 0.75, f"{block.number}", sizes.body, bold=True)
     if block.boxes == 1:
-        top = -BODY * _LEADING - 0.9
+        top = -sizes.body * _LEADING - 0.9
         box = rectangle(LineType.MARK, 0, top - _BOX, _BOX, top)
         yield _Strip(max(height, _BOX - top) + 1.6, (number, *items, *box))
         return
     rows = -(-min(block.boxes, MOST_BOXES) // _BOXES_IN_A_ROW)
-    yield _Strip(height + rows * (_BOX + 2) + 1.6, (number, *items, *_boxes(block, indent, -height - 0.8)))
+    boxes = _boxes(block, indent, -height - 0.8, sizes.small)
+    yield _Strip(height + rows * (_BOX + 2) + 1.6, (number, *items, *boxes))
 
 
-def _boxes(block: Step, left: float, top: float) -> Iterator[Item]:
+def _boxes(block: Step, left: float, top: float, small: float) -> Iterator[Item]:
     """A numbered box for each; beyond what a page can hold, a blank for a tally."""
     count = block.boxes
     if count > MOST_BOXES:
         tally = f"done, of {count} {block.each}s:"
-        yield Text(left, top - _BOX + 0.8, tally, SMALL)
-        start = left + width_of(tally, SMALL) + 2
+        yield Text(left, top - _BOX + 0.8, tally, small)
+        start = left + width_of(tally, small) + 2
         yield Line(LineType.THIN, start, top - _BOX, start + 40, top - _BOX)
         return
     for i in range(count):
         row, column = divmod(i, _BOXES_IN_A_ROW)
         x, y = left + column * 13.5, top - row * (_BOX + 2)
         yield from rectangle(LineType.MARK, x, y - _BOX, x + _BOX, y)
-        yield Text(x + _BOX + 1.2, y - _BOX + 0.8, str(i + 1), SMALL)
+        yield Text(x + _BOX + 1.2, y - _BOX + 0.8, str(i + 1), small)

@@ -179,7 +179,8 @@ def _numbers(plan: Plan) -> Iterator[Block]:
         yield Heading(name)
         yield Numbers(tuple(rows))
         if name == "The loops" and plan.heading.count <= MOST_PLACES:
-            places = "; ".join(f"{mark.label}: {plan.tape.read(mark.at).label}" for mark in plan.heading.marks)
+            each = (f"{mark.label}: {plan.tape.read(mark.at).label}" for mark in plan.heading.marks)
+            places = "; ".join(place.replace(" ", "\N{NO-BREAK SPACE}") for place in each)
             unit = "inches" if plan.tape.units == "inch" else "millimetres"
             yield Paragraph(f"Loop centres, in {unit} from the left end: {places}.")
 

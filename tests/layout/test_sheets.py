@@ -11,7 +11,10 @@ from hypothesis import strategies as st
 
 from templategen import Options, make_kit, make_plan, read_spec
 from templategen.drawing import Line, LineType, Ring, Text
+from templategen.drawing.blocks import Paragraph
 from templategen.layout import Placed
+from templategen.layout.area import Area
+from templategen.layout.flowing import flow
 from templategen.layout.furniture import KEY
 from templategen.layout.packing import GAP, pack
 from templategen.writers.kit_json import kit_record
@@ -163,3 +166,15 @@ def test_a_correction_is_said_on_every_sheet() -> None:
     kit = make_kit(make_plan(read_spec(text)))
     remark = "Corrected for a printer that prints 99.20 % across and 98.50 % along."
     assert all(any(remark in item.text for item in sheet.items if isinstance(item, Text)) for sheet in kit.sheets)
+
+
+def test_words_are_set_a_little_smaller_where_that_saves_a_page() -> None:
+    area = Area(Fraction(10), Fraction(20), Fraction(190), Fraction(270))
+    line = Paragraph("Measure with a steel or wooden rule, not a cloth tape, and measure twice before cutting once.")
+    sizes = []
+    for count in range(1, 140):
+        pages = flow([line] * count, area)
+        sizes.append({item.size for page in pages for item in page if isinstance(item, Text)})
+        assert all(area.bottom <= item.bounds.bottom + 1 for page in pages for item in page)
+    assert {11.0} in sizes and {10.5} in sizes and {10.0} in sizes
+    assert all(len(size) == 1 and min(size) >= 10 for size in sizes)
