@@ -1,0 +1,89 @@
+"""The work order's steps: right for the odd job too, and in an order that spoils no cloth."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from templategen import make_plan, read_spec
+from templategen.drawing.blocks import Blanks, Remark, Step
+from templategen.templates.work_order import words
+
+EXAMPLE = (Path(__file__).parents[2] / "out_examples" / "east-window" / "spec.toml").read_text()
+UNEVEN = (Path(__file__).parents[2] / "out_examples" / "childrens-corner" / "spec.toml").read_text()
+
+
+def _steps(text: str = EXAMPLE, **changes: str) -> list[str]:
+    return [block.text for block in _blocks(text, **changes) if isinstance(block, Step)]
+
+
+def _blocks(text: str = EXAMPLE, **changes: str) -> list[object]:
+    """The work order of a spec in which each ``name`` has been given another value."""
+    for name, value in changes.items():
+        (old,) = [line for line in text.splitlines() if line.startswith(f"{name} =")][:1]
+        text = text.replace(old, f"{name} = {value}", 1)
+    return [*words(make_plan(read_spec(text)))]
+
+
+def _first(steps: list[str], *said: str) -> int:
+    return next(i for i, step in enumerate(steps) if all(word in step for word in said))
+
+
+def test_nothing_is_cut_before_the_checks_and_one_panel_goes_first() -> None:
+    steps = _steps()
+    cut = _first(steps, "cut on the cut line")
+    assert "Do the checks above" in steps[cut] and "first one panel" in steps[cut]
+    assert _first(steps, "Measure both bars") < _first(steps, "pins") < _first(steps, "cut gauge", "pin;") < cut
+    assert cut < _first(steps, "Turn-under") < _first(steps, "Hem:") < _first(steps, "Hang the panel")
+    assert "first one panel" not in " ".join(_steps(count="1"))
+
+
+def test_an_old_hem_in_the_way_is_unpicked_after_the_pins_and_before_the_gauge() -> None:
+    steps = _steps(floor_marks='["4 in"]', rod_to_floor='"91 5/8 in"')
+    unpick = _first(steps, "unpick the old hem")
+    assert _first(steps, "pins at both edges") < unpick < _first(steps, "cut gauge", "pin;")
+    assert "thread" in steps[unpick]
+    assert not any("unpick the old hem" in step for step in _steps())
+
+
+def test_the_gauge_is_read_by_its_lines_not_by_its_foot() -> None:
+    """With a clearance so large that the floor mark is the lowest line, the foot of the gauge is no cut line."""
+    steps = _steps(clearance='"8 in"')
+    step = steps[_first(steps, "cut gauge", "pin;")]
+    assert "floor mark line" in step and "mark the cut line" in step and "foot" not in step
+
+
+def test_a_raw_edge_has_no_old_hem_to_let_down() -> None:
+    raw = EXAMPLE.replace('hem = "2 in"', 'hem = "0 in"').replace('turn_under = "3/8 in"', 'turn_under = "0 in"', 1)
+    assert not any("old hem" in step for step in _steps(raw, floor_marks='["5 in"]', rod_to_floor='"90 5/8 in"'))
+
+
+def test_loops_that_no_offcut_holds_come_from_other_cloth() -> None:
+    text = EXAMPLE.replace('floor_marks = ["13 5/8 in"]', 'floor_marks = ["2 1/2 in"]')
+    steps = _steps(text, rod_to_floor='"93 in"')
+    strips = steps[_first(steps, "Press the tube")]
+    assert "Make a strip of other cloth" in strips and "0 of them" not in strips
+
+
+def test_an_uneven_floor_is_checked_at_both_edges_as_seen_from_the_front() -> None:
+    (checks,) = [block for block in _blocks(UNEVEN) if isinstance(block, Blanks)]
+    labels = [row.label for row in checks.rows]
+    assert sum("left edge as seen from the front" in label for label in labels) == 2
+    assert sum("right edge as seen from the front" in label for label in labels) == 2
+
+
+def test_a_cut_below_the_old_edge_is_measured_downward() -> None:
+    (checks,) = [
+        block
+        for block in _blocks(floor_marks='["3 1/2 in"]', rod_to_floor='"92 in"')
+        if isinstance(block, Blanks)
+    ]
+    (row,) = [row for row in checks.rows if "cut line" in row.label]
+    assert row.label.startswith("Old bottom edge down to") and not row.value.startswith("−")
+
+
+def test_a_panel_on_the_floor_brings_the_caution_about_trips() -> None:
+    def cautions(clearance: str) -> set[str]:
+        return {block.word for block in _blocks(clearance=clearance) if isinstance(block, Remark)}
+
+    assert {"Heat", "Load", "Cords", "Flame", "Blades"} <= cautions('"3/4 in"')
+    assert "Trips" not in cautions('"0 in"') and "Trips" in cautions('"-1 in"')
