@@ -90,16 +90,15 @@ def new(file: Path | None, units: Units, force: bool) -> None:
     from .spec.starting import starting_spec
 
     if file is not None:
-        _refuse_existing(file, force)
-        write_files({file.name: starting_spec(units).encode()}, file.parent, "FILE")
-        click.echo(f"Wrote {file}: put your measurements in, then: templategen plan {file}")
-        return
-    text = interview(_asking, lambda line: click.echo(line, err=True))
-    click.echo("", err=True)
-    target = Path(_asking("Write the spec to which file", "spec.toml"))
-    _refuse_existing(target, force)
-    write_files({target.name: text.encode()}, target.parent, "FILE")
-    click.echo(f"Wrote {target}; see the numbers with: templategen plan {target}")
+        text, then = starting_spec(units), "put your measurements in, then"
+    else:
+        text, then = interview(_asking, lambda line: click.echo(line, err=True)), "see the numbers with"
+        click.echo("", err=True)
+        file = Path(_asking("Write the spec to which file", "spec.toml"))
+    if file.exists() and not force:
+        raise Refusal(Fault("FILE", str(file), "it exists; name another file, or say --force to replace it"))
+    write_files({file.name: text.encode()}, file.parent, "FILE")
+    click.echo(f"Wrote {file}; {then}: templategen plan {file}")
 
 
 @commands.command()
@@ -129,11 +128,6 @@ def _read(text: str, name: str, faults_with: Callable[[Spec | None], list[Fault]
 def _asking(prompt: str, default: str) -> str:
     answer: str = click.prompt(prompt, default=default, show_default=bool(default), err=True)
     return answer
-
-
-def _refuse_existing(file: Path, force: bool) -> None:
-    if file.exists() and not force:
-        raise Refusal(Fault("FILE", str(file), "it exists; name another file, or say --force to replace it"))
 
 
 def _source(path: Path) -> tuple[str, Options]:

@@ -70,7 +70,7 @@ def kit_files(plan: Plan, options: Options | None = None) -> tuple[Kit, dict[str
     files = {
         "kit.pdf": pdf(kit, _attachments(plan, options or Options())),
         "kit.json": record.encode(),
-        "work-order.txt": text(work_order.words(plan)).encode(),
+        "work-order.txt": text(kit.words or work_order.words(plan)).encode(),
     }
     for drawing in kit.drawings:
         files[f"{drawing.file_name}.svg"] = svg(*alone(drawing), f"{' '.join(drawing.caption)} Scale 1:1.").encode()

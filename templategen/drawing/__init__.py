@@ -2,7 +2,7 @@
 
 from .drawing import Drawing, Lane, Mark
 from .items import TURNS, Anchor, Item, Line, LineType, Number, Ring, Solid, Text, path, rectangle
-from .lettering import MM_PER_POINT, Bounds, Setting, set_text, tied, width_of, wrap
+from .lettering import MM_PER_POINT, Bounds, Setting, capitalised, set_text, tied, width_of, wrap
 
 __all__ = [
     "MM_PER_POINT",
@@ -20,6 +20,7 @@ __all__ = [
     "Setting",
     "Solid",
     "Text",
+    "capitalised",
     "path",
     "rectangle",
     "set_text",

@@ -39,7 +39,7 @@ class Drawing:
     caption: tuple[str, ...]
     """What to do with it, in sentences of which the first matter most."""
     up: str
-    """What the datum edge or the top is laid against: "top edge of the casing"."""
+    """What its upper side is laid against, or points to: "the panel's top edge"."""
     start: Fraction
     end: Fraction
     low: Number
@@ -55,8 +55,6 @@ class Drawing:
     """Stretches along x, besides its texts and crosswise lines, that no join may cross."""
     ends: tuple[str, str] = ("", "")
     """What its two ends are, where they are something."""
-    on_card: bool = False
-    """Whether it is to be glued to card before it is cut out."""
     quarter_turns: int = 0
     """How often it is turned a quarter anticlockwise from the drawing to be read upright."""
 

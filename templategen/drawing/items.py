@@ -6,14 +6,14 @@ right). A place that matters is an exact ``Fraction`` or ``int``; nothing here r
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from enum import Enum
 from fractions import Fraction
 from itertools import pairwise
 from typing import TypeAlias
 
-from .lettering import Bounds, set_text
+from .lettering import Bounds, Run, set_text
 
 Number: TypeAlias = int | float | Fraction
 
@@ -36,7 +36,7 @@ class LineType(Enum):
     THIN = (0.25, ())
     """01.1, continuous narrow: outlines of other parts, dimension and leader lines."""
     FOLD = (0.35, (12, 3))
-    """02, dashed: fold the cloth to this line."""
+    """02, dashed: a fold comes here."""
     STITCH = (0.35, (12, 18))
     """03, dashed spaced: a row of stitching."""
     CENTRE = (0.25, (24, 3, 0.5, 3))
@@ -130,6 +130,15 @@ class Text:
     bold: bool = False
     turn: int = 0
     """Reading direction, in degrees anticlockwise from x: 0, 90, 180 or 270."""
+
+    def runs(self) -> Iterator[tuple[Run, float, float]]:
+        """Each run of the text, set, with where on its base line it begins."""
+        setting = set_text(self.text, self.size, self.bold)
+        cos, sin = TURNS[self.turn]
+        back = setting.width * self.anchor.value
+        x, y = float(self.x) - cos * back, float(self.y) - sin * back
+        for run in setting.runs:
+            yield run, x + cos * run.dx - sin * run.dy, y + sin * run.dx + cos * run.dy
 
     @property
     def bounds(self) -> Bounds:

@@ -134,6 +134,11 @@ def tied(text: str) -> str:
     return _TIED.sub("\u00a0", text)
 
 
+def capitalised(text: str) -> str:
+    """``text`` with its first letter a capital and the rest as it is."""
+    return text[:1].upper() + text[1:]
+
+
 def _ems(text: str, chosen: Face) -> float:
     try:
         return sum(chosen.advances[character] for character in text)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..drawing import Drawing, Line, Ring
+from ..drawing import Drawing
 from .area import Area
 from .furniture import FOUR_INCHES, bar_across, foot_height, foot_items
 from .kit import Placed, Sheet, datum_of
@@ -27,12 +27,12 @@ def alone(drawing: Drawing) -> tuple[Sheet, Fraction, Fraction]:
     foot = Area(ROOM, ROOM, width - ROOM, ROOM + tall)
     height = tall + 2 * ROOM + _GAP + foot_height(foot)
     x, y = datum_of(piece, turn, ROOM, height - ROOM)
-    used = {item.kind for item in items if isinstance(item, Line | Ring)}
+    placed = Placed(piece, x, y, turn, tuple(items))
     sheet = Sheet(
         number=1,
         holds=(drawing.name,),
-        placed=(Placed(piece, x, y, turn, tuple(items)),),
-        items=tuple(foot_items(foot, used)),
+        placed=(placed,),
+        items=tuple(foot_items(foot, placed.line_types)),
         bars=(bar_across(foot),),
     )
     return sheet, width, height

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from collections.abc import Sequence
+from dataclasses import dataclass
 from fractions import Fraction
 from itertools import pairwise
 from math import ceil, floor, inf
@@ -25,12 +26,20 @@ _TARGET_CLEAR = 4.5
 """Free of content on either side of a registration mark's centre, in mm: the mark is 3 1/2 mm each way."""
 
 
-def free_places(drawing: Drawing) -> tuple[list[list[Stretch]], list[list[Stretch]]]:
+@dataclass(frozen=True, slots=True)
+class FreePlaces:
     """The free stretches, in order, for each of CLEARANCES; and those that are not free but will do.
 
     The latter are for drawings whose marks stand so close that nothing is free:
     first where no mark and no text stands, only other lines; then where no text stands.
     """
+
+    free: list[list[Stretch]]
+    crowded: list[list[Stretch]]
+
+
+def free_places(drawing: Drawing) -> FreePlaces:
+    """Where ``drawing`` can be joined."""
     low, high = sorted(float(y) for y in drawing.registration)
     everything: list[_Taken] = [(float(left), float(right)) for left, right in drawing.keep_whole]
     between: list[_Taken] = []
@@ -51,7 +60,7 @@ def free_places(drawing: Drawing) -> tuple[list[list[Stretch]], list[list[Stretc
     marks = _merged([(float(mark.at), float(mark.at)) for mark in drawing.marks])
     unwritten = _gaps(_merged(written), _TARGET_CLEAR)
     lines_only = _common(unwritten, _gaps(marks, CLEARANCES[-1]))
-    return free, [_in_tenths(lines_only), _in_tenths(unwritten)]
+    return FreePlaces(free, [_in_tenths(lines_only), _in_tenths(unwritten)])
 
 
 def at_or_before(stretches: Sequence[Stretch], limit: int) -> int | None:

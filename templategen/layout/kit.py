@@ -6,12 +6,13 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from ..drawing import Drawing, Item, Line, Ring
+from ..drawing import Drawing, Item, Line, LineType, Ring
 from ..drawing.blocks import Block
 from ..errors import Fault, Refusal
 from ..papers import Paper
 from .area import Area
 from .flowing import flow
+from .free_places import free_places
 from .furniture import Bar, bars, live_area, sheet_items
 from .packing import pack
 from .pieces import Piece
@@ -27,6 +28,10 @@ class Correction:
 
     across: Fraction = Fraction(1)
     along: Fraction = Fraction(1)
+
+    def on_page(self, x: Fraction, y: Fraction) -> tuple[Fraction, Fraction]:
+        """The point of the page that comes out of the printer at this one."""
+        return x / self.across, y / self.along
 
     @property
     def remark(self) -> str:
@@ -52,6 +57,11 @@ class Placed:
     """Anticlockwise, in degrees: 0 or 90."""
     items: tuple[Item, ...]
     """In the drawing's coordinates."""
+
+    @property
+    def line_types(self) -> set[LineType]:
+        """The types of line that stand on it."""
+        return {item.kind for item in self.items if isinstance(item, Line | Ring)}
 
     @property
     def direction(self) -> tuple[int, int]:
@@ -121,7 +131,7 @@ def lay_out(
     for number in range(1, total + 1):
         on_it = placed[number - len(pages) - 1] if number > len(pages) else []
         items = pages[number - 1] if number <= len(pages) else []
-        used = {item.kind for each in on_it for item in each.items if isinstance(item, Line | Ring)}
+        used = {kind for each in on_it for kind in each.line_types}
         sheets.append(
             Sheet(
                 number,
@@ -181,10 +191,11 @@ def _cut_up(drawing: Drawing, live: Area, first_join: int, paper: Paper) -> tupl
     """The pieces of ``drawing`` and how they are turned: the fewest pieces, upright where there is a choice."""
     upright = 90 * (drawing.quarter_turns % 2)
     ways: list[tuple[int, int, tuple[Piece, ...]]] = []
+    places = free_places(drawing) if drawing.length > min(live.width, live.height) else None
     for turn in (0, 90):
         along, across = (live.height, live.width) if turn else (live.width, live.height)
         if drawing.depth <= across:
-            pieces = split(drawing, along, first_join)
+            pieces = split(drawing, along, first_join, places)
             ways.append((len(pieces), turn != upright, pieces))
     if not ways:
         need = float(drawing.depth)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from ..drawing import Item, Solid, Text, wrap
+from ..drawing import Item, Solid, Text, capitalised, wrap
 from .pieces import Join, Piece
 
 NAME_SIZES = (14, 12, 10, 8.5)
@@ -77,8 +77,7 @@ def _rows(piece: Piece, width: float, height: float) -> list[_Row]:
 
 
 def _title(piece: Piece) -> str:
-    name = piece.drawing.name
-    name = name[0].upper() + name[1:]
+    name = capitalised(piece.drawing.name)
     return f"{name} – piece {piece.number} of {piece.of}" if piece.of > 1 else name
 
 

@@ -71,7 +71,7 @@ class Piece:
     def shows(self) -> tuple[Fraction, Fraction]:
         """From where to where it shows the drawing: from match line to match line.
 
-        Beyond them it is blank but for the lines that run along; where a join is
+        Beyond them it is blank but for its outline and its joins; where a join is
         crowded, what lies whole in the overlap is shown on both pieces.
         """
         left = self.left.at if self.left and not self.left.crowded else self.start

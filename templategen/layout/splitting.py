@@ -8,14 +8,17 @@ from itertools import pairwise
 from math import ceil, floor
 
 from ..drawing import Drawing
-from .free_places import Stretch, at_or_before, exact, free_places, nearest
+from .free_places import FreePlaces, Stretch, at_or_before, exact, free_places, nearest
 from .pieces import TONGUE, TRIMMED, Join, Piece
 
 
-def split(drawing: Drawing, longest: Fraction, first_join: int = 0) -> tuple[Piece, ...]:
+def split(
+    drawing: Drawing, longest: Fraction, first_join: int = 0, places: FreePlaces | None = None
+) -> tuple[Piece, ...]:
     """``drawing`` as the fewest pieces of near-equal length, none longer than ``longest``, in mm.
 
-    ``first_join`` is the number of its first join in the kit. Of the clearances
+    ``first_join`` is the number of its first join in the kit, ``places`` where it
+    can be joined, if that is known already. Of the clearances
     that give the fewest pieces the largest is kept. Where marks stand too close
     for any, joins keep clear of texts and marks at least, and are called crowded.
     """
@@ -23,17 +26,17 @@ def split(drawing: Drawing, longest: Fraction, first_join: int = 0) -> tuple[Pie
         return (Piece(drawing, 1, 1, None, None),)
     fewest = -int(-(drawing.length - TONGUE - TRIMMED) // (longest - TONGUE - TRIMMED))
     best: list[Fraction] | None = None
-    free, crowded_ones = free_places(drawing)
-    for stretches in free:
-        places = _places(drawing, stretches, longest)
-        if places is not None and (best is None or len(places) < len(best)):
-            best = places
+    places = places or free_places(drawing)
+    for stretches in places.free:
+        found = _places(drawing, stretches, longest)
+        if found is not None and (best is None or len(found) < len(best)):
+            best = found
             if len(best) + 1 == fewest:
                 break
     crowded = best is None
     if best is None:
-        found = (_places(drawing, stretches, longest) for stretches in crowded_ones)
-        best = next((places for places in found if places is not None), None)
+        tried = (_places(drawing, stretches, longest) for stretches in places.crowded)
+        best = next((found for found in tried if found is not None), None)
     chosen = _equal(drawing, fewest) if best is None else best
     return _between(drawing, _joins(drawing, chosen, first_join, crowded))
 

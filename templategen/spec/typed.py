@@ -6,8 +6,9 @@ from collections.abc import Mapping
 from decimal import Decimal
 from typing import Any
 
+from ..lengths.tokens import MOST_DIGITS
+
 _MOST = 40
-_MOST_DIGITS = 15
 
 
 def quoted(text: str, *, plain: bool = False) -> str:
@@ -27,7 +28,7 @@ def as_typed(value: Any) -> str:
         case str():
             return quoted(value)
         case int():
-            return str(value) if abs(value) < 10**_MOST_DIGITS else "a very large number"
+            return str(value) if abs(value) < 10**MOST_DIGITS else "a very large number"
         case Decimal() | float():
             return quoted(str(value), plain=True)
         case list() | tuple():

@@ -10,6 +10,7 @@ from typing import Any
 from ..errors import Fault, LengthError
 from ..lengths import NOTHING, Length, millimetres, read_length
 from ..lengths.showing import Units
+from ..lengths.tokens import MOST_DIGITS
 from ..lengths.units import Unit, length_of
 from .about import MORE_THAN_NOTHING, Limit
 from .catalogue import SpecField
@@ -20,7 +21,6 @@ LONGEST_TITLE = 120
 BARE_UNITS: dict[Units, Unit] = {"inch": "in", "metric": "mm"}
 """The unit of a number that is typed without one."""
 _NAMES: dict[Units, str] = {"inch": "inches", "metric": "millimetres"}
-_MOST_DIGITS = 15
 
 
 class Wrong(Exception):
@@ -125,12 +125,12 @@ def _exact_number(value: int | float | Decimal) -> Fraction | None:
     """The number exactly as typed; None where it is infinite, no number, or absurdly long."""
     number = Decimal(str(value)) if isinstance(value, float) else value
     if isinstance(number, int):
-        return Fraction(number) if abs(number) < 10**_MOST_DIGITS else None
+        return Fraction(number) if abs(number) < 10**MOST_DIGITS else None
     if not number.is_finite():
         return None
     _, digits, exponent = number.as_tuple()
     assert isinstance(exponent, int)
-    if len(digits) > _MOST_DIGITS or not -_MOST_DIGITS <= exponent <= _MOST_DIGITS:
+    if len(digits) > MOST_DIGITS or not -MOST_DIGITS <= exponent <= MOST_DIGITS:
         return None
     return Fraction(number)
 

@@ -58,7 +58,6 @@ def _gauge(plan: Plan, mark: DropMark, number: int, of: int) -> Drawing:
         registration=(-6, -RULED + 6),
         marks=tuple(Mark(name, at.mm) for name, at in lines),
         items=(*_outline(end), *items),
-        on_card=True,
         quarter_turns=1,
     )
 

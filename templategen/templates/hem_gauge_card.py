@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 from math import ceil
+from typing import NamedTuple
 
 from ..drawing import Anchor, Drawing, Item, Lane, LineType, Mark, Text, path
 from ..lengths import Length, Tape
@@ -26,7 +27,8 @@ def draw(plan: Plan) -> list[Drawing]:
     that a fold is pressed over. The steps at the right stand turn-under, depth,
     and both together above it; the top edge stands twice the depth above it.
     """
-    lines = _lines(plan)
+    marks = _marks(plan)
+    lines = [_line(mark, plan.tape) for mark in marks]
     base = Rule(Fraction(0), None, "", "base edge")
     end = lines[-1].at
     at_the_edge = [replace(line, kind=None, below=True) if line.at == end else line for line in lines]
@@ -53,38 +55,41 @@ def draw(plan: Plan) -> list[Drawing]:
             inward=-1,
             lane=Lane(-RULED - LANE, -RULED),
             registration=(-6, -RULED + 6),
-            marks=tuple(Mark(line.plain.partition(",")[0], line.at) for line in lines),
+            marks=tuple(Mark(mark.name, mark.length.mm) for mark in marks),
             items=(*_outline(steps, end, width), *items, *_step_values(steps, width, plan.tape)),
-            on_card=True,
             quarter_turns=1,
         )
     ]
 
 
-def _lines(plan: Plan) -> list[Rule]:
+class _HemMark(NamedTuple):
+    """What the card measures at one height."""
+
+    name: str
+    length: Length
+    kind: LineType
+
+
+def _marks(plan: Plan) -> list[_HemMark]:
     """What the card measures, from the base edge up."""
     hem = plan.hem
-    return sorted(
-        (
-            Rule(length.mm, kind, *_said(plan.tape, length, name), below=kind is LineType.STITCH)
-            for length, kind, name in (
-                (hem.turn_under, LineType.FOLD, "turn-under"),
-                (hem.depth, LineType.FOLD, "hem depth"),
-                (hem.allowance, LineType.MARK, "hem + turn-under"),
-                (hem.stitch_line, LineType.STITCH, "stitching"),
-                (hem.fold_to_turn, LineType.MARK, "fold-to line 1"),
-                (hem.fold_to_depth, LineType.MARK, "fold-to line 2"),
-            )
-        ),
-        key=lambda line: line.at,
-    )
+    marks = [
+        _HemMark("turn-under", hem.turn_under, LineType.FOLD),
+        _HemMark("hem depth", hem.depth, LineType.FOLD),
+        _HemMark("hem + turn-under", hem.allowance, LineType.MARK),
+        _HemMark("stitching", hem.stitch_line, LineType.STITCH),
+        _HemMark("fold-to line 1", hem.fold_to_turn, LineType.MARK),
+        _HemMark("fold-to line 2", hem.fold_to_depth, LineType.MARK),
+    ]
+    return sorted(marks, key=lambda mark: mark.length)
 
 
-def _said(tape: Tape, length: Length, name: str) -> tuple[str, str]:
-    """A length and what it is; what rounding took away is said in words, since a sign would look like a dash."""
-    reading = tape.read(length)
+def _line(mark: _HemMark, tape: Tape) -> Rule:
+    """The line of a mark; what rounding took away is said in words, since a sign would look like a dash."""
+    reading = tape.read(mark.length)
     remark = reading.text.removeprefix(reading.plain)
-    return reading.number, f"{name}{remark}"
+    below = mark.kind is LineType.STITCH
+    return Rule(mark.length.mm, mark.kind, reading.number, f"{mark.name}{remark}", below)
 
 
 def _outline(steps: Sequence[Length], end: Fraction, width: int) -> tuple[Item, ...]:

@@ -42,7 +42,7 @@ class Rule:
     """The part of its label that must be read at arm's length."""
     plain: str = ""
     below: bool = False
-    """Whether its label stands below the line: for the topmost edge."""
+    """Whether its label stands below the line: at the topmost edge, or just under another line."""
 
 
 @dataclass(frozen=True, slots=True)

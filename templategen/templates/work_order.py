@@ -9,9 +9,7 @@ from ..lengths import Length
 from ..planning import SECTIONS, Plan
 from .places import place_of
 
-WORDS = {"stop": "Stop", "warning": "Warning", "note": "Note"}
-
-
+LEVELS = {"stop": "Stop", "warning": "Warning", "note": "Note"}
 MOST_PLACES = 60
 """Loop centres written out in the work order; beyond that the strip and the plan have them."""
 NUMBERS = ("From the floor to the cut", "The new hem", "The loops", "How it hangs", "The offcut")
@@ -24,7 +22,7 @@ def words(plan: Plan) -> list[Block]:
     return [
         Heading("Work order", first=True),
         Paragraph(_in_short(plan)),
-        *(Remark(WORDS[notice.level], notice.text) for notice in plan.notices),
+        *(Remark(LEVELS[notice.level], notice.text) for notice in plan.notices),
         Heading("Stop and check before you cut"),
         Paragraph(
             "Measure again, with a steel or wooden rule. If one of these is off by more than "
@@ -179,8 +177,8 @@ def _numbers(plan: Plan) -> Iterator[Block]:
         yield Heading(name)
         yield Numbers(tuple(rows))
         if name == "The loops" and plan.heading.count <= MOST_PLACES:
-            each = (f"{mark.label}: {plan.tape.read(mark.at).label}" for mark in plan.heading.marks)
-            places = "; ".join(place.replace(" ", "\N{NO-BREAK SPACE}") for place in each)
+            centres = (f"{mark.label}: {plan.tape.read(mark.at).label}" for mark in plan.heading.marks)
+            places = "; ".join(centre.replace(" ", "\N{NO-BREAK SPACE}") for centre in centres)
             unit = "inches" if plan.tape.units == "inch" else "millimetres"
             yield Paragraph(f"Loop centres, in {unit} from the left end: {places}.")
 

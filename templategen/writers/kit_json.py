@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from typing import Any
 
-from ..layout import Correction, Kit, Placed
+from ..layout import Correction, Kit, Placed, Sheet
 from ..layout.furniture import Bar
 from .numbers import decimal
 
@@ -20,30 +20,31 @@ def kit_record(kit: Kit) -> dict[str, Any]:
             "height_mm": decimal(kit.paper.height),
         },
         "pages": [{"page": sheet.number, "holds": list(sheet.holds)} for sheet in kit.sheets],
-        "pieces": [
-            _piece(placed, sheet.number, kit.correction)
-            for placed, sheet in sorted(
-                ((placed, sheet) for sheet in kit.sheets for placed in sheet.placed),
-                key=lambda pair: (_order(kit, pair[0]), pair[0].piece.number),
-            )
-        ],
+        "pieces": [_piece(placed, sheet.number, kit.correction) for placed, sheet in _in_order(kit)],
         "bars": [_bar(bar, sheet.number, kit.correction) for sheet in kit.sheets for bar in sheet.bars],
     }
 
 
-def _order(kit: Kit, placed: Placed) -> int:
-    return [drawing.name for drawing in kit.drawings].index(placed.piece.drawing.name)
+def _in_order(kit: Kit) -> list[tuple[Placed, Sheet]]:
+    """Every piece with its sheet, template by template and from left to right."""
+    order = {drawing.name: i for i, drawing in enumerate(kit.drawings)}
+    placed = [(placed, sheet) for sheet in kit.sheets for placed in sheet.placed]
+    return sorted(placed, key=lambda pair: (order[pair[0].piece.drawing.name], pair[0].piece.number))
 
 
-def _on_page(correction: Correction, x: Fraction, y: Fraction) -> dict[str, float]:
-    return {"x_mm": decimal(x / correction.across), "y_mm": decimal(y / correction.along)}
+def _on_page(correction: Correction, point: tuple[Fraction, Fraction]) -> list[float]:
+    return [decimal(number) for number in correction.on_page(*point)]
+
+
+def _named(correction: Correction, point: tuple[Fraction, Fraction]) -> dict[str, float]:
+    return dict(zip(("x_mm", "y_mm"), _on_page(correction, point), strict=True))
 
 
 def _piece(placed: Placed, page: int, correction: Correction) -> dict[str, Any]:
     piece = placed.piece
 
     def place(label: str, along: Fraction) -> dict[str, Any]:
-        return {"label": label, "along_mm": decimal(along), **_on_page(correction, *placed.at(along))}
+        return {"label": label, "along_mm": decimal(along), **_named(correction, placed.at(along))}
 
     return {
         "template": piece.drawing.name,
@@ -51,7 +52,7 @@ def _piece(placed: Placed, page: int, correction: Correction) -> dict[str, Any]:
         "of": piece.of,
         "page": page,
         "along_mm": [decimal(piece.start), decimal(piece.end)],
-        "datum": _on_page(correction, placed.x, placed.y),
+        "datum": _named(correction, (placed.x, placed.y)),
         "direction": list(placed.direction),
         "inward": list(placed.inward),
         "depth_mm": decimal(piece.drawing.depth),
@@ -61,7 +62,5 @@ def _piece(placed: Placed, page: int, correction: Correction) -> dict[str, Any]:
 
 
 def _bar(bar: Bar, page: int, correction: Correction) -> dict[str, Any]:
-    ends = [
-        [decimal(x / correction.across), decimal(y / correction.along)] for x, y in (bar.start, bar.end)
-    ]
+    ends = [_on_page(correction, point) for point in (bar.start, bar.end)]
     return {"page": page, "from": ends[0], "to": ends[1], "nominal_mm": decimal(bar.nominal)}

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from fractions import Fraction
 from io import BytesIO
 
 from reportlab import rl_config
@@ -11,9 +12,9 @@ from reportlab.pdfbase import pdfdoc, pdfmetrics
 from reportlab.pdfbase.ttfonts import TTFont
 from reportlab.pdfgen.canvas import Canvas
 
-from ..drawing import TURNS, Item, Line, LineType, Ring, Solid, Text, set_text
+from ..drawing import TURNS, Item, Line, LineType, Ring, Solid, Text, capitalised
 from ..drawing.faces import face
-from ..layout import Correction, Kit, Placed, Sheet
+from ..layout import Correction, Kit, Sheet
 from .numbers import POINTS_PER_MM
 
 # Streams are compressed and no more: text armour would make files a quarter longer.
@@ -66,7 +67,7 @@ def _bookmark(canvas: Canvas, sheet: Sheet, bookmarked: set[str]) -> None:
         if name not in bookmarked:
             bookmarked.add(name)
             canvas.bookmarkPage(name)
-            canvas.addOutlineEntry(name[0].upper() + name[1:], name, 0)
+            canvas.addOutlineEntry(capitalised(name), name, 0)
 
 
 def _attach(canvas: Canvas, attachments: Mapping[str, str]) -> None:
@@ -130,15 +131,12 @@ def frames(sheet: Sheet, correction: Correction) -> list[tuple[Frame, tuple[Item
     """All that stands on ``sheet``, group by group, with the frame that takes it to the page."""
     across = POINTS_PER_MM / float(correction.across)
     along = POINTS_PER_MM / float(correction.along)
-    placed = [(_frame(placed, across, along), placed.items) for placed in sheet.placed]
+    placed = [
+        (Frame(float(x), float(y), each.turn, across, along), each.items)
+        for each in sheet.placed
+        for x, y in [each.at(Fraction(0))]
+    ]
     return [(Frame(0, 0, 0, across, along), sheet.items), *placed]
-
-
-def _frame(placed: Placed, across: float, along: float) -> Frame:
-    """The frame in which a placed piece's own coordinates come to lie where the layout put them."""
-    start = placed.piece.start
-    dx, dy = placed.direction
-    return Frame(float(placed.x - dx * start), float(placed.y - dy * start), placed.turn, across, along)
 
 
 def _set_line(canvas: Canvas, kind: LineType) -> None:
@@ -165,23 +163,19 @@ def _draw_shape(canvas: Canvas, frame: Frame, item: Ring | Solid) -> None:
 def _draw_texts(canvas: Canvas, texts: Iterable[tuple[Frame, Text]]) -> None:
     writer = canvas.beginText()
     for frame, text in texts:
-        setting = set_text(text.text, text.size, text.bold)
-        cos, sin = TURNS[text.turn]
-        back = setting.width * text.anchor.value
-        x, y = float(text.x) - cos * back, float(text.y) - sin * back
-        page_cos, page_sin = TURNS[(text.turn + frame.turn) % 360]
-        built = len(setting.runs) > 1
+        runs = list(text.runs())
+        cos, sin = TURNS[(text.turn + frame.turn) % 360]
+        built = len(runs) > 1
         if built:
             # One text to a reader aloud or a search, whatever the runs it is built of (ISO 32000-1, 14.9.4).
             spoken = text.text.encode("utf-16-be").hex().upper()
             writer._code.append(f"/Span <</ActualText <FEFF{spoken}>>> BDC")
-        for run in setting.runs:
-            where = frame.point(x + cos * run.dx - sin * run.dy, y + sin * run.dx + cos * run.dy)
+        for run, x, y in runs:
             writer.setFont(_font(text.bold), run.size)
-            if page_sin or page_cos < 0:
-                writer.setTextTransform(page_cos, page_sin, -page_sin, page_cos, *where)
+            if sin or cos < 0:
+                writer.setTextTransform(cos, sin, -sin, cos, *frame.point(x, y))
             else:
-                writer.setTextOrigin(*where)
+                writer.setTextOrigin(*frame.point(x, y))
             # Every run sets its own place, so none need be measured for the next one, as textOut would.
             writer.textLine(run.text)
         if built:

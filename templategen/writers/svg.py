@@ -15,7 +15,7 @@ from typing import Any
 import svgwrite
 from fontTools.pens.svgPathPen import SVGPathPen
 
-from ..drawing import MM_PER_POINT, TURNS, Item, Line, LineType, Ring, Solid, Text, set_text
+from ..drawing import MM_PER_POINT, TURNS, Item, Line, LineType, Ring, Solid, Text, capitalised
 from ..drawing.faces import face, opened
 from ..layout import Placed, Sheet
 from .numbers import decimal
@@ -31,7 +31,7 @@ def svg(sheet: Sheet, width: Fraction, height: Fraction, description: str) -> st
     page = svgwrite.Drawing(
         size=(f"{wide}mm", f"{tall}mm"), viewBox=f"0 0 {wide} {tall}", debug=False, profile="full"
     )
-    page.set_desc(title=title[0].upper() + title[1:], desc=description)
+    page.set_desc(title=capitalised(title), desc=description)
     letters = _Letters(page)
     for placed in sheet.placed:
         page.add(_group_of(page, _placing(height, placed), placed.items, letters))
@@ -70,9 +70,9 @@ def _whole_pixels(mm: float) -> float:
 
 def _placing(height: Fraction, placed: Placed) -> str:
     """From a placed piece's axes, y upward, to the file's, y downward from the top."""
-    dx, dy = placed.direction
-    x, y = decimal(placed.x - dx * placed.piece.start), decimal(height - placed.y + dy * placed.piece.start)
-    return f"matrix(0 -1 -1 0 {x} {y})" if placed.turn else f"matrix(1 0 0 -1 {x} {y})"
+    x, y = placed.at(Fraction(0))
+    axes = "0 -1 -1 0" if placed.turn else "1 0 0 -1"
+    return f"matrix({axes} {decimal(x)} {decimal(height - y)})"
 
 
 def _line_group(page: svgwrite.Drawing, kind: LineType) -> Any:
@@ -97,19 +97,15 @@ class _Letters:
 
     def set(self, text: Text) -> Any:
         """``text`` as glyph outlines, its words beside them for who cannot see them."""
-        setting = set_text(text.text, text.size, text.bold)
         cos, sin = TURNS[text.turn]
-        back = setting.width * text.anchor.value
-        x, y = float(text.x) - cos * back, float(text.y) - sin * back
         font = _font(text.bold)
         line = self._page.g()
         line.set_desc(title=text.text)
-        for run in setting.runs:
+        for run, x, y in text.runs():
             scale = run.size * MM_PER_POINT / font.em
-            along = run.dx
+            along = 0.0
             for character in run.text:
-                ex, ey = x + cos * along - sin * run.dy, y + sin * along + cos * run.dy
-                place = (cos * scale, sin * scale, -sin * scale, cos * scale, ex, ey)
+                place = (cos * scale, sin * scale, -sin * scale, cos * scale, x + cos * along, y + sin * along)
                 if outline := self._outline(text.bold, character):
                     line.add(self._page.use(outline, transform=f"matrix({' '.join(f'{n:.6g}' for n in place)})"))
                 along += font.advances[character] * font.em * scale
