@@ -54,6 +54,7 @@ def make_kit(plan: Plan, options: Options | None = None) -> Kit:
         drawings=draw_templates(plan, only) if only != (WORDS,) else (),
         paper=_paper_of(spec, options.paper),
         margins=(margins.left.mm, margins.right.mm, margins.top.mm, margins.bottom.mm),
+        tape=spec.tape,
         correction=Correction(spec.printer.across.mm / 100, spec.printer.along.mm / 100),
     )
 

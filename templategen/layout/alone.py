@@ -7,8 +7,9 @@ from fractions import Fraction
 from ..drawing import Drawing
 from .area import Area
 from .furniture import FOUR_INCHES, bar_across, foot_height, foot_items
-from .kit import Placed, Sheet, datum_of
+from .kit import Sheet
 from .pieces import Piece
+from .placed import Placed, datum_of
 from .slicing import items_of
 
 ROOM = Fraction(1)

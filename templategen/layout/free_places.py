@@ -1,45 +1,97 @@
 """Free places: where along a drawing a join can stand without cutting a mark, a label or a number.
 
 Clearances are judged in floats, which is exact enough and fast; the place that
-is chosen is a whole tenth of a millimetre, and exact.
+is chosen is a whole step of the tape, and exact.
 """
 
 from __future__ import annotations
 
-from bisect import bisect_right
+from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from itertools import pairwise
 from math import ceil, floor, inf
 
 from ..drawing import Drawing, Line, Text
 
-Stretch = tuple[int, int]
-"""From and to along a drawing, both included, in tenths of a millimetre."""
 _Taken = tuple[float, float]
 """From and to along a drawing, in mm."""
-CLEARANCES = (8.0, 4.0, 1.5, 0.4)
-"""From a match line to the nearest mark, label or number, in mm: our choice. 8 mm is the width of a tape's edge and
-a slip of the scissors; under 0.4 mm two lines look like one."""
+CLEAR = 8.0
+"""From a match line to the nearest mark, label or number, in mm: the width of a tape's edge and a slip of the
+scissors. Our choice."""
+_CLOSE = (4.0, 1.5, 0.4)
+"""What is kept where marks stand too close for that; under 0.4 mm two lines look like one. Our choice."""
 _TARGET_CLEAR = 4.5
 """Free of content on either side of a registration mark's centre, in mm: the mark is 3 1/2 mm each way."""
+FINE = Fraction(1, 10)
+"""The step of places where no whole step of the tape is free, in mm."""
+
+
+@dataclass(frozen=True, slots=True)
+class Places:
+    """Free stretches of one kind, in whole steps, both ends included."""
+
+    step: Fraction
+    stretches: Sequence[tuple[int, int]]
+
+    def last_to(self, limit: Fraction) -> Fraction | None:
+        """The farthest place that is no farther than ``limit``; None where there is none."""
+        last = self.last_step_to(floor(limit / self.step))
+        return None if last is None else last * self.step
+
+    def last_step_to(self, most: int) -> int | None:
+        """The same in whole steps, for those who take many."""
+        i = bisect_right(self.stretches, (most, inf)) - 1
+        return min(most, self.stretches[i][1]) if i >= 0 else None
+
+    def first_from(self, limit: Fraction) -> Fraction | None:
+        """The nearest place that is no nearer than ``limit``; None where there is none."""
+        least = ceil(limit / self.step)
+        i = bisect_left(self.stretches, least, key=lambda stretch: stretch[1])
+        return max(least, self.stretches[i][0]) * self.step if i < len(self.stretches) else None
+
+    def nearest(self, goal: Fraction, low: Fraction, high: Fraction) -> Fraction | None:
+        """The place nearest to ``goal`` between ``low`` and ``high``; None where there is none."""
+        goal = min(max(goal, low), high)
+        candidates = [place for place in (self.last_to(goal), self.first_from(goal)) if place is not None]
+        return min((p for p in candidates if low <= p <= high), key=lambda p: abs(p - goal), default=None)
 
 
 @dataclass(frozen=True, slots=True)
 class FreePlaces:
-    """The free stretches, in order, for each of CLEARANCES; and those that are not free but will do.
+    """Where one drawing can be joined, from the best kind of place to the last resort.
 
-    The latter are for drawings whose marks stand so close that nothing is free:
-    first where no mark and no text stands, only other lines; then where no text stands.
+    First those that keep CLEAR of everything; then, for drawings whose marks stand
+    too close, those that keep less; then where no mark and no text stands, only
+    other lines; last where no text stands.
     """
 
-    free: list[list[Stretch]]
-    crowded: list[list[Stretch]]
+    step: Fraction
+    """The tape's, in mm: a place on a whole step is read off without a hair over or under."""
+    _kinds: tuple[list[_Taken], ...]
+    _found: dict[int, Places] = field(default_factory=dict, compare=False)
+
+    def __len__(self) -> int:
+        return 2 * len(self._kinds)
+
+    def __getitem__(self, i: int) -> Places:
+        """The places of a kind on whole steps of the tape; after each kind, the same on fine steps."""
+        if i >= len(self):
+            raise IndexError(i)
+        if i not in self._found:
+            step = FINE if i % 2 else self.step
+            self._found[i] = Places(step, _in_steps(self._kinds[i // 2], step))
+        return self._found[i]
+
+    @property
+    def clear(self) -> int:
+        """How many of the first kinds keep CLEAR of everything."""
+        return 2
 
 
-def free_places(drawing: Drawing) -> FreePlaces:
-    """Where ``drawing`` can be joined."""
+def free_places(drawing: Drawing, step: Fraction = Fraction(1)) -> FreePlaces:
+    """Where ``drawing`` can be joined, on whole steps of a tape with this ``step``, in mm."""
     low, high = sorted(float(y) for y in drawing.registration)
     everything: list[_Taken] = [(float(left), float(right)) for left, right in drawing.keep_whole]
     between: list[_Taken] = []
@@ -56,27 +108,11 @@ def free_places(drawing: Drawing) -> FreePlaces:
             written.append(stretch)
     taken = _merged(everything)
     targets = _gaps(_merged(between), _TARGET_CLEAR)
-    free = [_in_tenths(_common(_gaps(taken, clearance), targets)) for clearance in CLEARANCES]
     marks = _merged([(float(mark.at), float(mark.at)) for mark in drawing.marks])
     unwritten = _gaps(_merged(written), _TARGET_CLEAR)
-    lines_only = _common(unwritten, _gaps(marks, CLEARANCES[-1]))
-    return FreePlaces(free, [_in_tenths(lines_only), _in_tenths(unwritten)])
-
-
-def at_or_before(stretches: Sequence[Stretch], limit: int) -> int | None:
-    """The farthest free tenth that is no farther than ``limit``; None where there is none."""
-    i = bisect_right(stretches, (limit, inf)) - 1
-    return min(limit, stretches[i][1]) if i >= 0 else None
-
-
-def nearest(stretches: Sequence[Stretch], goal: int, low: int, high: int) -> int | None:
-    """The free tenth nearest to ``goal`` between ``low`` and ``high``; None where there is none."""
-    goal = min(max(goal, low), high)
-    before = at_or_before(stretches, goal)
-    i = bisect_right(stretches, (goal, inf))
-    after = stretches[i][0] if i < len(stretches) else None
-    candidates = [point for point in (before, after) if point is not None and low <= point <= high]
-    return min(candidates, key=lambda point: abs(point - goal), default=None)
+    lines_only = _common(unwritten, _gaps(marks, _CLOSE[-1]))
+    kinds = [_common(_gaps(taken, clearance), targets) for clearance in (CLEAR, *_CLOSE)]
+    return FreePlaces(step, (*kinds, lines_only, unwritten))
 
 
 def _merged(stretches: list[_Taken]) -> list[_Taken]:
@@ -115,12 +151,8 @@ def _common(a: list[_Taken], b: list[_Taken]) -> list[_Taken]:
     return common
 
 
-def _in_tenths(stretches: list[_Taken]) -> list[Stretch]:
-    """The whole tenths of a millimetre in each stretch; what lies beyond every drawing is left out."""
-    tenths = [(ceil(10 * left), floor(10 * right)) for left, right in stretches if left > -inf and right < inf]
-    return [(left, right) for left, right in tenths if left <= right]
-
-
-def exact(tenths: int) -> Fraction:
-    """Tenths of a millimetre as an exact number of millimetres."""
-    return Fraction(tenths, 10)
+def _in_steps(stretches: list[_Taken], step: Fraction) -> list[tuple[int, int]]:
+    """The whole steps in each stretch; what lies beyond every drawing is left out."""
+    size = float(step)
+    steps = [(ceil(left / size), floor(right / size)) for left, right in stretches if left > -inf and right < inf]
+    return [(left, right) for left, right in steps if left <= right]

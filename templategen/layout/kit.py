@@ -6,20 +6,20 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
-from ..drawing import Drawing, Item, Line, LineType, Ring
+from ..drawing import Drawing, Item
 from ..drawing.blocks import Block
 from ..errors import Fault, Refusal
+from ..lengths import Tape
 from ..papers import Paper
 from .area import Area
 from .flowing import flow
-from .free_places import free_places
 from .furniture import Bar, bars, live_area, sheet_items
-from .packing import pack
-from .pieces import Piece
-from .slicing import items_of
-from .splitting import split
+from .packing import Bound
+from .placed import Placed
+from .placing import place_all
 
 WORDS = "work order"
+USUAL_TAPE = Tape.of("inch")
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,45 +40,6 @@ class Correction:
             return ""
         across, along = (f"{float(ratio) * 100:.2f}" for ratio in (self.across, self.along))
         return f"Corrected for a printer that prints {across} % across and {along} % along."
-
-
-@dataclass(frozen=True, slots=True)
-class Placed:
-    """A piece on a sheet.
-
-    ``x``, ``y`` is where the point of the datum edge at which the piece begins
-    lies, in mm from the sheet's lower left corner, as it is to come out of the printer.
-    """
-
-    piece: Piece
-    x: Fraction
-    y: Fraction
-    turn: int
-    """Anticlockwise, in degrees: 0 or 90."""
-    items: tuple[Item, ...]
-    """In the drawing's coordinates."""
-
-    @property
-    def line_types(self) -> set[LineType]:
-        """The types of line that stand on it."""
-        return {item.kind for item in self.items if isinstance(item, Line | Ring)}
-
-    @property
-    def direction(self) -> tuple[int, int]:
-        """The unit vector along the datum edge, on the sheet."""
-        return (0, 1) if self.turn else (1, 0)
-
-    @property
-    def inward(self) -> tuple[int, int]:
-        """The unit vector from the datum edge to the side that the template lies on."""
-        side = self.piece.drawing.inward
-        return (-side, 0) if self.turn else (0, side)
-
-    def at(self, along: Fraction) -> tuple[Fraction, Fraction]:
-        """Where on the sheet the point of the datum edge at ``along`` lies."""
-        dx, dy = self.direction
-        offset = along - self.piece.start
-        return self.x + dx * offset, self.y + dy * offset
 
 
 @dataclass(frozen=True, slots=True)
@@ -104,6 +65,8 @@ class Kit:
     drawings: tuple[Drawing, ...]
     words: tuple[Block, ...]
     sheets: tuple[Sheet, ...]
+    bound: Bound
+    """How few sheets its templates could take at all."""
 
 
 def lay_out(
@@ -114,10 +77,12 @@ def lay_out(
     paper: Paper,
     margins: tuple[Fraction, Fraction, Fraction, Fraction],
     correction: Correction | None = None,
+    tape: Tape = USUAL_TAPE,
 ) -> Kit:
     """Everything on sheets: words first, then the pieces of all drawings together.
 
-    ``margins`` are left, right, top and bottom, in mm. Raises Refusal where the
+    ``margins`` are left, right, top and bottom, in mm; ``tape`` is the one that
+    distances along the templates are read on. Raises Refusal where the
     paper is too small to hold the bars or a template.
     """
     correction = correction or Correction()
@@ -125,7 +90,7 @@ def lay_out(
     live = live_area(whole)
     _refuse_small(paper, live)
     pages = flow(words, live) if words else []
-    placed = _place_all(drawings, live, paper)
+    placed, bound = place_all(drawings, live, paper, tape.step.mm)
     total = len(pages) + len(placed)
     sheets: list[Sheet] = []
     for number in range(1, total + 1):
@@ -141,7 +106,7 @@ def lay_out(
                 bars(whole),
             )
         )
-    return Kit(title, subject, paper, correction, tuple(drawings), tuple(words), tuple(sheets))
+    return Kit(title, subject, paper, correction, tuple(drawings), tuple(words), tuple(sheets), bound)
 
 
 def _inside(paper: Paper, margins: tuple[Fraction, Fraction, Fraction, Fraction], correction: Correction) -> Area:
@@ -165,62 +130,3 @@ def _refuse_small(paper: Paper, live: Area) -> None:
                 "write a larger paper.name or smaller paper.margins",
             )
         )
-
-
-def _place_all(drawings: Sequence[Drawing], live: Area, paper: Paper) -> list[list[Placed]]:
-    """Every piece of every drawing, packed; a list for each sheet."""
-    turned: list[tuple[Piece, int, tuple[Item, ...]]] = []
-    groups: list[int] = []
-    joins = 0
-    for group, drawing in enumerate(drawings):
-        pieces, turn = _cut_up(drawing, live, joins, paper)
-        joins += len(pieces) - 1
-        groups += [group] * len(pieces)
-        turned += [(piece, turn, tuple(items)) for piece, items in zip(pieces, items_of(pieces), strict=True)]
-    sizes = [_size(piece, turn) for piece, turn, _ in turned]
-    sheets: list[list[Placed]] = []
-    for (piece, turn, items), spot in zip(turned, pack(sizes, groups, live.width, live.height), strict=True):
-        while len(sheets) <= spot.sheet:
-            sheets.append([])
-        x, y = datum_of(piece, turn, live.left + spot.left, live.top - spot.top)
-        sheets[spot.sheet].append(Placed(piece, x, y, turn, items))
-    return sheets
-
-
-def _cut_up(drawing: Drawing, live: Area, first_join: int, paper: Paper) -> tuple[tuple[Piece, ...], int]:
-    """The pieces of ``drawing`` and how they are turned: the fewest pieces, upright where there is a choice."""
-    upright = 90 * (drawing.quarter_turns % 2)
-    ways: list[tuple[int, int, tuple[Piece, ...]]] = []
-    places = free_places(drawing) if drawing.length > min(live.width, live.height) else None
-    for turn in (0, 90):
-        along, across = (live.height, live.width) if turn else (live.width, live.height)
-        if drawing.depth <= across:
-            pieces = split(drawing, along, first_join, places)
-            ways.append((len(pieces), turn != upright, pieces))
-    if not ways:
-        need = float(drawing.depth)
-        raise Refusal(
-            Fault(
-                "paper",
-                f"{float(paper.width):g} x {float(paper.height):g} mm",
-                f"too small for the {drawing.name}, which is {need:.0f} mm across; inside the margins and beside the "
-                f"bars there are {float(live.width):.0f} x {float(live.height):.0f} mm: write a larger paper.name",
-            )
-        )
-    _, off, pieces = min(ways, key=lambda way: way[:2])
-    return pieces, upright if not off else 90 - upright
-
-
-def _size(piece: Piece, turn: int) -> tuple[Fraction, Fraction]:
-    depth = Fraction(piece.drawing.depth)
-    return (depth, piece.length) if turn else (piece.length, depth)
-
-
-def datum_of(piece: Piece, turn: int, left: Fraction, top: Fraction) -> tuple[Fraction, Fraction]:
-    """Where the piece's own point (start, 0) comes to lie, its box having this left and top on the sheet."""
-    high = Fraction(piece.drawing.high)
-    if turn:
-        return left + high, top - piece.length
-    return left, top - high
-
-

@@ -1,15 +1,21 @@
-"""Splitting: a drawing into the fewest pieces, of near-equal length, joined where nothing is cut."""
+"""Splitting: a drawing into pieces, one for each room there is for one, joined where nothing is cut."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from fractions import Fraction
-from itertools import pairwise
+from itertools import count, pairwise
 from math import ceil, floor
 
 from ..drawing import Drawing
-from .free_places import FreePlaces, Stretch, at_or_before, exact, free_places, nearest
+from .free_places import FINE, FreePlaces, Places, free_places
 from .pieces import TONGUE, TRIMMED, Join, Piece
+
+OVERLAP = TONGUE + TRIMMED
+"""What every join takes of the paper, in mm."""
+SHORTEST = Fraction(60)
+"""The least length of a piece that is joined to another, in mm: our choice, room for both its joins and its name."""
 
 
 def split(
@@ -18,93 +24,145 @@ def split(
     """``drawing`` as the fewest pieces of near-equal length, none longer than ``longest``, in mm.
 
     ``first_join`` is the number of its first join in the kit, ``places`` where it
-    can be joined, if that is known already. Of the clearances
-    that give the fewest pieces the largest is kept. Where marks stand too close
-    for any, joins keep clear of texts and marks at least, and are called crowded.
+    can be joined, if that is known already.
     """
     if drawing.length <= longest:
         return (Piece(drawing, 1, 1, None, None),)
-    fewest = -int(-(drawing.length - TONGUE - TRIMMED) // (longest - TONGUE - TRIMMED))
-    best: list[Fraction] | None = None
     places = places or free_places(drawing)
-    for stretches in places.free:
-        found = _places(drawing, stretches, longest)
-        if found is not None and (best is None or len(found) < len(best)):
-            best = found
-            if len(best) + 1 == fewest:
-                break
-    crowded = best is None
-    if best is None:
-        tried = (_places(drawing, stretches, longest) for stretches in places.crowded)
-        best = next((found for found in tried if found is not None), None)
-    chosen = _equal(drawing, fewest) if best is None else best
-    return _between(drawing, _joins(drawing, chosen, first_join, crowded))
+    fewest = ceil((drawing.length - OVERLAP) / (longest - OVERLAP))
+    for kind in range(len(places)):
+        joins = _chain(places[kind], drawing, longest)
+        if joins is not None:
+            pieces = _cut(drawing, [longest] * (joins + 1), first_join, places, kind)
+            if pieces is not None:
+                return pieces
+    return _between(drawing, [(at, True) for at in _ideals(drawing, [longest] * fewest)], first_join)
 
 
-def _equal(drawing: Drawing, count: int) -> list[Fraction]:
-    """The match lines that make ``count`` pieces of equal length on paper, overlaps and all."""
-    on_paper = (drawing.length + (count - 1) * (TONGUE + TRIMMED)) / count
-    first, step = drawing.start + on_paper - TONGUE, on_paper - TONGUE - TRIMMED
-    return [first + step * i for i in range(count - 1)]
+def split_into(
+    drawing: Drawing, places: FreePlaces, rooms: Sequence[Fraction], clear: bool = True
+) -> tuple[Piece, ...] | None:
+    """``drawing`` as one piece for each of ``rooms``, from its start on, none longer than its room, in mm.
 
-
-def _joins(drawing: Drawing, places: Sequence[Fraction], first: int, crowded: bool) -> tuple[Join, ...]:
-    # A neighbouring join needs half of what lies between.
-    stops = [2 * drawing.start - places[0], *places, 2 * drawing.end - places[-1]]
-    return tuple(
-        Join(first + i, at, min(at - before, after - at) / 2, crowded)
-        for i, (at, before, after) in enumerate(zip(places, stops, stops[2:], strict=False))
-    )
-
-
-def _between(drawing: Drawing, joins: Sequence[Join]) -> tuple[Piece, ...]:
-    ends: list[Join | None] = [None, *joins, None]
-    return tuple(
-        Piece(drawing, i, len(joins) + 1, left, right) for i, (left, right) in enumerate(pairwise(ends), 1)
-    )
-
-
-def _places(drawing: Drawing, stretches: list[Stretch], longest: Fraction) -> list[Fraction] | None:
-    """The fewest match lines within ``stretches`` that leave no piece too long, near an equal division.
-
-    Going as far as possible from the left gives the fewest and, join for join,
-    the latest; as far as possible from the right, the earliest. Between these
-    any free place will do, so each join takes the one nearest to its ideal.
-    None where somewhere no free place is in reach.
+    Pieces are as nearly equal as their rooms allow. ``clear`` allows no join but
+    one that keeps clear of everything; else the best kind of place that will do
+    is taken, whatever stands there. None where it cannot be.
     """
-    start, end = floor(10 * drawing.start), ceil(10 * drawing.end)
-    from_left, between, to_right = (floor(10 * reach) for reach in _reaches(longest))
-    latest = _farthest(stretches, start, end, from_left, between, to_right)
-    mirrored = [(-right, -left) for left, right in reversed(stretches)]
-    earliest = _farthest(mirrored, -end, -start, to_right, between, from_left)
+    if len(rooms) == 1:
+        return (Piece(drawing, 1, 1, None, None),) if drawing.length <= rooms[0] else None
+    if sum(rooms) - OVERLAP * (len(rooms) - 1) < drawing.length:
+        return None
+    for kind in range(places.clear if clear else len(places)):
+        pieces = _cut(drawing, rooms, 0, places, kind)
+        if pieces is not None:
+            return pieces
+    return None if clear else _between(drawing, [(at, True) for at in _ideals(drawing, rooms)], 0)
+
+
+def fewest_pieces(drawing: Drawing, places: FreePlaces, longest: Fraction) -> int | None:
+    """How many pieces no longer than ``longest`` it takes, every join clear of everything; None where none is."""
+    chains = (_chain(places[kind], drawing, longest) for kind in range(places.clear))
+    return min((joins + 1 for joins in chains if joins is not None), default=None)
+
+
+def renumbered(pieces: Sequence[Piece], first: int) -> tuple[Piece, ...]:
+    """The same pieces, their first join bearing the number ``first``."""
+    joins = [None, *(replace(piece.right, number=first + i) for i, piece in enumerate(pieces) if piece.right), None]
+    return tuple(
+        replace(piece, left=left, right=right) for piece, (left, right) in zip(pieces, pairwise(joins), strict=True)
+    )
+
+
+def _cut(
+    drawing: Drawing, rooms: Sequence[Fraction], first_join: int, places: FreePlaces, kind: int
+) -> tuple[Piece, ...] | None:
+    """Pieces joined at places of this kind, or of a better one where one is in reach.
+
+    Going as far as possible from the left gives, join for join, the latest place;
+    as far as possible from the right, the earliest. Between these any free place
+    will do, so each join takes the one nearest to its ideal.
+    """
+    allowed = places[kind]
+    latest = _latest(allowed, drawing.start, rooms)
+    mirrored = Places(allowed.step, [(-right, -left) for left, right in reversed(allowed.stretches)])
+    earliest = _latest(mirrored, -drawing.end, rooms[::-1], TRIMMED)
     if latest is None or earliest is None:
         return None
-    places: list[int] = []
-    reach = start + from_left
-    ideals = _equal(drawing, len(latest) + 1)
-    for ideal, first, last in zip(ideals, reversed(earliest), latest, strict=True):
-        at = nearest(stretches, round(10 * ideal), -first, min(last, reach))
-        assert at is not None, "the earliest place is free, and in reach of every place before it"
-        places.append(at)
-        reach = at + between
-    return [exact(place) for place in places]
-
-
-def _reaches(longest: Fraction) -> tuple[Fraction, Fraction, Fraction]:
-    """The longest distances: from the start to a match line, from one to the next, from one to the end."""
-    return longest - TONGUE, longest - TONGUE - TRIMMED, longest - TRIMMED
-
-
-def _farthest(
-    stretches: Sequence[Stretch], start: int, end: int, first: int, between: int, last: int
-) -> list[int] | None:
-    """From ``start`` on, always the farthest free place in reach, until ``end`` is; None where none is."""
-    places: list[int] = []
-    position, reach = start, first
-    while end - position > (last if places else 0):
-        place = at_or_before(stretches, position + reach)
-        if place is None or place <= position:
+    if latest[-1] + rooms[-1] - TRIMMED < drawing.end:
+        return None
+    joins: list[tuple[Fraction, bool]] = []
+    before, taken = drawing.start, TONGUE
+    for ideal, first, last, room in zip(_ideals(drawing, rooms), reversed(earliest), latest, rooms, strict=False):
+        low = max(-first, before + SHORTEST - OVERLAP)
+        high = min(last, before + room - taken)
+        for better in range(kind + 1):
+            at = places[better].nearest(ideal, low, high)
+            if at is not None:
+                joins.append((at, better >= places.clear))
+                break
+        else:
             return None
-        places.append(place)
-        position, reach = place, between
-    return places
+        before, taken = joins[-1][0], OVERLAP
+    return _between(drawing, joins, first_join)
+
+
+def _latest(
+    places: Places, start: Fraction, rooms: Sequence[Fraction], first_taken: Fraction = TONGUE
+) -> list[Fraction] | None:
+    """For each join but the end the farthest place that rooms of these lengths reach; None where none is."""
+    latest: list[Fraction] = []
+    at, taken = start, first_taken
+    for room in rooms[:-1]:
+        place = places.last_to(at + room - taken)
+        if place is None or place < at:
+            return None
+        latest.append(place)
+        at, taken = place, OVERLAP
+    return latest
+
+
+def _chain(places: Places, drawing: Drawing, longest: Fraction) -> int | None:
+    """How many joins it takes, going from each to the farthest free place in reach; None where none is in reach."""
+    if drawing.length <= longest:
+        return 0
+    step = places.step
+    reach, further = drawing.start + longest - TONGUE, floor((longest - OVERLAP) / step)
+    enough = ceil((drawing.end - longest + TRIMMED) / step)
+    at, most = floor(drawing.start / step), floor(reach / step)
+    for joins in count(1):
+        place = places.last_step_to(most)
+        if place is None or place <= at:
+            return None
+        if place >= enough:
+            return joins
+        at, most = place, place + further
+    raise AssertionError("count() does not end")
+
+
+def _ideals(drawing: Drawing, rooms: Sequence[Fraction]) -> list[Fraction]:
+    """The match lines that make pieces of equal length on paper, but for those whose rooms are shorter."""
+    rest, left = drawing.length + OVERLAP * (len(rooms) - 1), len(rooms)
+    equal = rest / left
+    for room in sorted(rooms):
+        if room >= rest / left:
+            equal = rest / left
+            break
+        rest, left = rest - room, left - 1
+    ideals: list[Fraction] = []
+    at = drawing.start + min(rooms[0], equal) - TONGUE
+    for room in rooms[1:]:
+        # On a fine grid: what follows from it need not carry long fractions.
+        ideals.append(round(at / FINE) * FINE)
+        at += min(room, equal) - OVERLAP
+    return ideals
+
+
+def _between(drawing: Drawing, joins: Sequence[tuple[Fraction, bool]], first: int) -> tuple[Piece, ...]:
+    """The pieces between these places; of each is said whether it is crowded."""
+    # A neighbouring join needs half of what lies between.
+    stops = [2 * drawing.start - joins[0][0], *(at for at, _ in joins), 2 * drawing.end - joins[-1][0]]
+    rooms = [min(at - before, after - at) / 2 for before, at, after in zip(stops, stops[1:], stops[2:], strict=False)]
+    made = [Join(first + i, at, room, close) for i, ((at, close), room) in enumerate(zip(joins, rooms, strict=True))]
+    ends: list[Join | None] = [None, *made, None]
+    return tuple(Piece(drawing, i, len(made) + 1, left, right) for i, (left, right) in enumerate(pairwise(ends), 1))
+

@@ -7,7 +7,6 @@ from itertools import combinations
 
 import pytest
 from hypothesis import Phase, given, settings
-from hypothesis import strategies as st
 
 from templategen import Options, make_kit, make_plan, read_spec
 from templategen.drawing import Line, LineType, Ring, Text
@@ -16,7 +15,7 @@ from templategen.layout import Placed
 from templategen.layout.area import Area
 from templategen.layout.flowing import flow
 from templategen.layout.furniture import KEY
-from templategen.layout.packing import GAP, pack
+from templategen.layout.packing import GAP
 from templategen.writers.kit_json import kit_record
 from tests.bench.jobs import ORDINARY as _ORDINARY
 from tests.proof.crossing import inside, margins, piece_box
@@ -120,25 +119,6 @@ def test_no_two_joins_of_a_kit_have_one_letter(text: str) -> None:
     pieces = [placed.piece for sheet in kit.sheets for placed in sheet.placed]
     letters = [piece.right.label for piece in pieces if piece.right]
     assert len(letters) == len(set(letters))
-
-
-@given(st.lists(st.tuples(st.integers(1, 190), st.integers(1, 250)), max_size=30))
-def test_rectangles_are_packed_apart_and_inside(sizes: list[tuple[int, int]]) -> None:
-    exact = [(Fraction(wide), Fraction(high)) for wide, high in sizes]
-    spots = pack(exact, [i // 3 for i in range(len(exact))], Fraction(190), Fraction(250))
-    assert len(spots) == len(sizes)
-    boxes = [
-        (spot.sheet, spot.left, spot.top, spot.left + wide, spot.top + high)
-        for spot, (wide, high) in zip(spots, exact, strict=True)
-    ]
-    assert all(left >= 0 and top >= 0 and right <= 190 and bottom <= 250 for _, left, top, right, bottom in boxes)
-    for one, other in combinations(boxes, 2):
-        if one[0] == other[0]:
-            apart = (
-                one[3] + GAP <= other[1] or other[3] + GAP <= one[1],
-                one[4] + GAP <= other[2] or other[4] + GAP <= one[2],
-            )
-            assert any(apart)
 
 
 @pytest.mark.parametrize("name", ["letter", "a4", "legal", "tabloid", "a3"])

@@ -1,0 +1,125 @@
+"""Placing: all drawings cut up and packed, so that they take the fewest sheets."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import partial
+
+from ..drawing import Drawing
+from ..errors import Fault, Refusal
+from ..papers import Paper
+from .area import Area
+from .free_places import FreePlaces, free_places
+from .packing import Bound, Run, Size, Spot, pack
+from .pieces import Piece
+from .placed import Placed, datum_of
+from .slicing import items_of
+from .splitting import OVERLAP, SHORTEST, fewest_pieces, renumbered, split, split_into
+
+
+@dataclass(frozen=True, slots=True)
+class _Block:
+    """A piece that is printed as it is."""
+
+    piece: Piece
+
+    @property
+    def upright(self) -> int:
+        """How it is turned to be read upright."""
+        return 90 * (self.piece.drawing.quarter_turns % 2)
+
+    @property
+    def size(self) -> Size:
+        """Its size, read upright."""
+        depth = Fraction(self.piece.drawing.depth)
+        wide, high = (depth, self.piece.length) if self.upright else (self.piece.length, depth)
+        return Size.of_piece(wide, high)
+
+
+def place_all(
+    drawings: Sequence[Drawing], live: Area, paper: Paper, step: Fraction
+) -> tuple[list[list[Placed]], Bound]:
+    """Every piece of every drawing, a list for each sheet; and how few sheets there could be.
+
+    A drawing that fits a sheet stays whole. Of those that do not, the ones as deep
+    as the longest are cut to fit what is left beside the others; the rest are cut
+    into the fewest pieces. ``step`` is the tape's, on which joins are to fall, in mm.
+    """
+    _refuse_too_deep(drawings, live, paper)
+    cut_up = [drawing for drawing in drawings if not _fits(drawing, live)]
+    depth = max(cut_up, key=lambda drawing: drawing.length).depth if cut_up else 0
+    runs = [drawing for drawing in cut_up if drawing.depth == depth]
+    blocks = [
+        _Block(piece)
+        for drawing in drawings
+        if drawing not in runs
+        for piece in ((Piece(drawing, 1, 1, None, None),) if _fits(drawing, live) else _fewest(drawing, live, step))
+    ]
+    packing = pack(
+        blocks=[block.size for block in blocks],
+        runs=[_run(drawing, free_places(drawing, step)) for drawing in runs],
+        depth=Fraction(depth),
+        overlap=OVERLAP,
+        shortest=SHORTEST,
+        sheet=Size.of_sheet(live.width, live.height),
+    )
+    found: dict[str, list[tuple[Piece, Spot, int]]] = {drawing.name: [] for drawing in drawings}
+    for block, spot in zip(blocks, packing.blocks, strict=True):
+        turn = 90 - block.upright if spot.turned else block.upright
+        found[block.piece.drawing.name].append((block.piece, spot, turn))
+    for pieces in packing.runs:
+        for piece, spot in pieces:
+            found[piece.drawing.name].append((piece, spot, 90 if spot.turned else 0))
+    return _on_sheets(found, packing.sheets, live), packing.bound
+
+
+def _on_sheets(
+    found: dict[str, list[tuple[Piece, Spot, int]]], sheets: int, live: Area
+) -> list[list[Placed]]:
+    """Everything drawn and put down, joins numbered through the kit."""
+    placed: list[list[Placed]] = [[] for _ in range(sheets)]
+    joins = 0
+    for each in found.values():
+        pieces = renumbered([piece for piece, _, _ in each], joins)
+        joins += len(pieces) - 1
+        for piece, items, (_, spot, turn) in zip(pieces, items_of(pieces), each, strict=True):
+            x, y = datum_of(piece, turn, live.left + spot.left, live.top - spot.top)
+            placed[spot.sheet].append(Placed(piece, x, y, turn, tuple(items)))
+    return placed
+
+
+def _run(drawing: Drawing, places: FreePlaces) -> Run[Piece]:
+    return Run(drawing.length, partial(split_into, drawing, places), partial(fewest_pieces, drawing, places))
+
+
+def _ways(drawing: Drawing, live: Area) -> list[Fraction]:
+    """How long a piece of ``drawing`` may be, lying across the sheet and along it, where it is not too deep."""
+    return [
+        along for along, across in ((live.width, live.height), (live.height, live.width)) if drawing.depth <= across
+    ]
+
+
+def _fits(drawing: Drawing, live: Area) -> bool:
+    return any(drawing.length <= along for along in _ways(drawing, live))
+
+
+def _fewest(drawing: Drawing, live: Area, step: Fraction) -> Sequence[Piece]:
+    return split(drawing, max(_ways(drawing, live)), 0, free_places(drawing, step))
+
+
+def _refuse_too_deep(drawings: Sequence[Drawing], live: Area, paper: Paper) -> None:
+    faults = [
+        Fault(
+            "paper",
+            f"{float(paper.width):g} x {float(paper.height):g} mm",
+            f"too small for the {drawing.name}, which is {float(drawing.depth):.0f} mm across; inside the margins and "
+            f"beside the bars there are {float(live.width):.0f} x {float(live.height):.0f} mm: write a larger "
+            "paper.name",
+        )
+        for drawing in drawings
+        if not _ways(drawing, live)
+    ]
+    if faults:
+        raise Refusal(*faults)
