@@ -110,15 +110,17 @@ def _latest(
     places: Places, start: Fraction, rooms: Sequence[Fraction], first_taken: Fraction = TONGUE
 ) -> list[Fraction] | None:
     """For each join but the end the farthest place that rooms of these lengths reach; None where none is."""
-    latest: list[Fraction] = []
-    at, taken = start, first_taken
-    for room in rooms[:-1]:
-        place = places.last_to(at + room - taken)
+    step = places.step
+    further = {room: floor((room - OVERLAP) / step) for room in set(rooms)}
+    latest: list[int] = []
+    at, most = floor(start / step), floor((start + rooms[0] - first_taken) / step)
+    for following in rooms[1:]:
+        place = places.last_step_to(most)
         if place is None or place < at:
             return None
         latest.append(place)
-        at, taken = place, OVERLAP
-    return latest
+        at, most = place, place + further[following]
+    return [place * step for place in latest]
 
 
 def _chain(places: Places, drawing: Drawing, longest: Fraction) -> int | None:

@@ -231,10 +231,13 @@ def _cut_to_fit(
 ) -> tuple[Sequence[P], list[int]] | None:
     """The pieces of a run and the slots they take, by number, in order."""
     longest_first = sorted(range(len(slots)), key=lambda i: (-slots[i][1].length, i))
+    fewest = run.fewest(in_mm(slots[longest_first[0]][1].length) - GAP) if clear and slots else 1
+    if fewest is None:
+        return None
     need, room = job.need_of(run), 0
     for count, i in enumerate(longest_first, 1):
         room += slots[i][1].length - job.overhead
-        if room >= need:
+        if room >= need and count >= fewest:
             taken = sorted(longest_first[:count])
             pieces = run.cut([in_mm(slots[i][1].length) - GAP for i in taken], clear)
             if pieces is not None:
