@@ -37,6 +37,9 @@ _SMALLER = (_Sizes(10.5, 8.6, 19, 12.5), _Sizes(10, 8.2, 18, 12))
 """Taken where they save a page, the larger first."""
 _MAY_SAVE = 0.12
 """What the smallest sizes save of each page's height, and a little: a last page that is fuller need not be tried."""
+_COLUMN, _GUTTER = 160, 10
+"""Least width of a column of words, where there is more than one, and what is left between two, in mm: our choice.
+A line of 160 mm holds about eighty letters."""
 _LEADING = 0.46
 """Line pitch in mm for each point of type: 1.3 times the size."""
 _BOX = 4.0
@@ -54,19 +57,35 @@ class _Strip:
     keep_with_next: bool = False
 
 
+def columns(area: Area) -> tuple[Area, ...]:
+    """The columns that words are set in, side by side: one, unless the paper is so wide that lines get lost."""
+    count = max(1, int((area.width + _GUTTER) // (_COLUMN + _GUTTER)))
+    width = (area.width + _GUTTER) / count - _GUTTER
+    lefts = [area.left + i * (width + _GUTTER) for i in range(count)]
+    return tuple(Area(left, area.bottom, left + width, area.top) for left in lefts)
+
+
 def flow(blocks: Sequence[Block], area: Area) -> list[list[Item]]:
     """The items of each page, in page coordinates; the type a little smaller where that saves a page."""
-    pages, filled = _flowed(blocks, area, _USUAL)
-    if len(pages) > 1 and filled < _MAY_SAVE * len(pages):
+    beside = columns(area)
+    flowed, filled = _flowed(blocks, beside[0], _USUAL)
+    pages = -(-len(flowed) // len(beside))
+    if pages > 1 and len(flowed) % len(beside) == 1 % len(beside) and filled < _MAY_SAVE * len(flowed):
         for sizes in _SMALLER:
-            fewer, _ = _flowed(blocks, area, sizes)
-            if len(fewer) < len(pages):
-                return fewer
-    return pages
+            fewer, _ = _flowed(blocks, beside[0], sizes)
+            if -(-len(fewer) // len(beside)) < pages:
+                flowed = fewer
+                break
+    return [_side_by_side(flowed[i : i + len(beside)], beside) for i in range(0, len(flowed), len(beside))]
+
+
+def _side_by_side(flowed: Sequence[list[Item]], beside: Sequence[Area]) -> list[Item]:
+    shifts = [column.left - beside[0].left for column in beside]
+    return [_moved(item, dx, 0) if dx else item for items, dx in zip(flowed, shifts, strict=False) for item in items]
 
 
 def _flowed(blocks: Sequence[Block], area: Area, sizes: _Sizes) -> tuple[list[list[Item]], float]:
-    """The pages, and how much of the last one is filled, from 0 to 1."""
+    """The columns, and how much of the last one is filled, from 0 to 1."""
     strips = [strip for block in blocks for strip in _strips(block, float(area.width), sizes)]
     pages: list[list[Item]] = [[]]
     y = float(area.top)

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Iterator, Sequence
-from dataclasses import dataclass
+from collections.abc import Callable, Iterator, Sequence
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cache
 from typing import Generic, NamedTuple, TypeVar
@@ -47,10 +47,6 @@ class Packing(Generic[P]):
     bound: Bound
 
 
-_Filled = list[list[tuple[P, int, Slot]]]
-"""For each run its pieces, each with its sheet and slot."""
-
-
 class _Sheet(NamedTuple):
     """One sheet with blocks on it, by number, and what is free."""
 
@@ -68,11 +64,8 @@ class _Job(Generic[P]):
     depth: int
     shortest: int
     overlap: Fraction
-
-    @property
-    def overhead(self) -> int:
-        """What a join and a gap take of a piece of a run."""
-        return -int(-(self.overlap + GAP) * MICROMETRES // 1)
+    overhead: int
+    """What a join and a gap take of a piece of a run."""
 
     def need_of(self, run: Run[P]) -> int:
         """What a run needs of the slots' lengths, of each but for what a join takes."""
@@ -88,23 +81,35 @@ class _Job(Generic[P]):
         sides = [min(size) for size in self.blocks]
         return min([*sides, self.depth, self.shortest]) if self.runs else min(sides, default=0)
 
-    def by_length(self) -> Strips:
-        """Slots are worth their length but for what a join takes: what a run could fill at best."""
-        return Strips(self.depth, self.shortest, lambda length: length - self.overhead)
+    @property
+    def longest(self) -> Run[P] | None:
+        return max(self.runs, key=lambda run: run.length, default=None)
 
-    def by_joins(self) -> Strips:
+    def fewest(self, length: int) -> int | None:
+        """How many pieces no longer than this the longest run takes, joins clear of everything."""
+        return self.longest.fewest(in_mm(length) - GAP) if self.longest else 1
+
+    def for_length(self) -> Strips:
+        """Slots are worth their length but for what a join takes: what a run could fill at best."""
+        return self._strips(lambda length: length - self.overhead)
+
+    def for_few_pieces(self) -> Strips:
+        """The same, and long ones are liked more than many."""
+        return replace(self.for_length(), liking=lambda length: length**3)
+
+    def for_joins(self) -> Strips:
         """Slots are worth what pieces of their length come to on the longest run, where its joins may fall."""
-        longest = max(self.runs, key=lambda run: run.length, default=None)
-        if longest is None:
-            return self.by_length()
-        need, fewest = self.need_of(longest), longest.fewest
+        need = self.need_of(self.longest) if self.longest else 0
 
         @cache
         def worth(length: int) -> int:
-            pieces = fewest(in_mm(length) - GAP)
+            pieces = self.fewest(length)
             return length - self.overhead if pieces is None else -(-need // pieces)
 
-        return Strips(self.depth, self.shortest, worth)
+        return self._strips(worth)
+
+    def _strips(self, worth: Callable[[int], int]) -> Strips:
+        return Strips(self.depth, self.shortest, worth, worth)
 
 
 def pack(
@@ -122,30 +127,22 @@ def pack(
     sheet, and a run's piece as well.
     """
     piece = Size.of_piece(shortest, depth)
-    job = _Job(blocks, runs, sheet, depth=piece.height, shortest=piece.width, overlap=overlap)
-    by_joins = job.by_joins()
-    bound = bound_for(blocks, job.need, by_joins, job.overhead, job.least, sheet)
+    job = _Job(blocks, runs, sheet, piece.height, piece.width, overlap, Size.of_piece(overlap, overlap).width)
+    for_joins = job.for_joins()
+    bound = bound_for(blocks, job.need, for_joins, job.overhead, job.least, sheet)
+    pieces = job.fewest(max(sheet)) or 0
+    ways = ((job.for_length(), True), (job.for_length(), False), (job.for_few_pieces(), False), (for_joins, False))
     for clear in (True, False):
-        best = _first_that_fits(job, _candidates(job, job.by_length()), clear)
-        if runs and (best is None or best[0].sheets > bound.sheets):
-            others = _candidates(job, by_joins)
-            fewer = [each for each in others if best is None or each.sheets < best[0].sheets]
-            best = _first_that_fits(job, fewer, clear) or best
+        best: _Found[P] | None = None
+        for strips, upright in ways if runs else ways[:2]:
+            found = _first_that_fits(job, strips, upright, clear, best)
+            if found is not None and (best is None or found.cost < best.cost):
+                best = found
+            if best is not None and best.cost <= (bound.sheets, pieces):
+                break
         if best is not None:
-            candidate, filled = best
-            return _packing(job, candidate.on, filled, bound)
+            return _packing(job, best, bound)
     raise AssertionError("a run that can be cut for one sheet can be cut for many")
-
-
-def _first_that_fits(
-    job: _Job[P], candidates: Iterable[_Candidate], clear: bool
-) -> tuple[_Candidate, _Filled[P]] | None:
-    """The candidate of the fewest sheets that everything fits, and what lies where."""
-    for candidate in sorted(candidates, key=lambda each: each.sheets):
-        filled = _fill(job, candidate, clear)
-        if filled is not None:
-            return candidate, filled
-    return None
 
 
 class _Candidate(NamedTuple):
@@ -154,14 +151,36 @@ class _Candidate(NamedTuple):
     on: list[_Sheet]
     strips: Strips
 
+
+class _Found(NamedTuple, Generic[P]):
+    """A candidate that holds everything, and where the pieces of its runs lie."""
+
+    sheets: list[_Sheet]
+    filled: list[list[tuple[P, int, Slot]]]
+
     @property
-    def sheets(self) -> int:
-        return len(self.on)
+    def cost(self) -> tuple[int, int]:
+        """Sheets; of two ways that take as many, the one with fewer pieces is the better."""
+        return len(self.sheets), sum(map(len, self.filled))
 
 
-def _candidates(job: _Job[P], strips: Strips) -> Iterator[_Candidate]:
+def _first_that_fits(
+    job: _Job[P], strips: Strips, upright: bool, clear: bool, best: _Found[P] | None
+) -> _Found[P] | None:
+    """The candidate of the fewest sheets that everything fits; None where there is none as small as the best."""
+    for candidate in sorted(_candidates(job, strips, upright), key=lambda each: len(each.on)):
+        if best is not None and len(candidate.on) > len(best.sheets):
+            return None
+        filled = _fill(job, candidate, clear)
+        if filled is not None:
+            return _Found(candidate.on, filled)
+    return None
+
+
+def _candidates(job: _Job[P], strips: Strips, upright: bool) -> Iterator[_Candidate]:
     """For each number of sheets with blocks on them, as many empty ones as the runs need, and a few more."""
-    ways = _shared(job, strips) if len(job.blocks) <= MOST_SEARCHED else _one_by_one(job)
+    searched = len(job.blocks) <= MOST_SEARCHED
+    ways = _shared(job, strips, upright) if searched else _one_by_one(job)
     empty = _Sheet((), (Free(0, 0, *job.sheet),))
     for sheets in ways:
         if not job.runs:
@@ -173,11 +192,11 @@ def _candidates(job: _Job[P], strips: Strips) -> Iterator[_Candidate]:
             yield _Candidate([empty] * more + sheets, strips)
 
 
-def _shared(job: _Job[P], strips: Strips) -> list[list[_Sheet]]:
+def _shared(job: _Job[P], strips: Strips, upright: bool) -> list[list[_Sheet]]:
     """For each number of sheets the blocks may be dealt out to, the way that leaves most room for the runs."""
     arranged: dict[int, Arrangement] = {}
     alike: dict[tuple[Size, ...], Arrangement | None] = {}
-    worth = strips.room if job.runs else (lambda free: 0)
+    liked = strips.liked if job.runs else (lambda free: 0)
     for group in range(1, 1 << len(job.blocks)):
         fewer = group & (group - 1)
         if fewer and (fewer not in arranged or group ^ fewer not in arranged):
@@ -185,16 +204,17 @@ def _shared(job: _Job[P], strips: Strips) -> list[list[_Sheet]]:
         sizes = tuple(job.blocks[i] for i in members_of(group))
         if sizes not in alike:
             enough_paper = sum(size.area for size in sizes) <= job.sheet.area
-            alike[sizes] = arrange(sizes, job.sheet, job.least, worth) if enough_paper else None
+            alike[sizes] = arrange(sizes, job.sheet, job.least, liked, upright) if enough_paper else None
         found = alike[sizes]
         if found is not None:
             arranged[group] = found
+    room = {group: strips.room(found.free) if job.runs else 0 for group, found in arranged.items()}
     return [
         [
             _Sheet(tuple(zip(members_of(group), arranged[group].placed, strict=True)), arranged[group].free)
             for group in sorted(way.groups, key=lambda group: group & -group)
         ]
-        for way in share(len(job.blocks), {group: found.worth for group, found in arranged.items()}).values()
+        for way in share(len(job.blocks), room).values()
     ]
 
 
@@ -207,7 +227,7 @@ def _one_by_one(job: _Job[P]) -> Iterator[list[_Sheet]]:
         yield [_Sheet(tuple(blocks), tuple(rest)) for blocks, rest in zip(on_sheets, free, strict=True)]
 
 
-def _fill(job: _Job[P], candidate: _Candidate, clear: bool) -> _Filled[P] | None:
+def _fill(job: _Job[P], candidate: _Candidate, clear: bool) -> list[list[tuple[P, int, Slot]]] | None:
     """The runs cut to fit what is free, each into the fewest and longest slots; None where they do not fit."""
     slots = [
         (number, slot)
@@ -215,7 +235,7 @@ def _fill(job: _Job[P], candidate: _Candidate, clear: bool) -> _Filled[P] | None
         for free in sheet.free
         for slot in candidate.strips.slots(free)
     ]
-    filled: _Filled[P] = []
+    filled: list[list[tuple[P, int, Slot]]] = []
     for run in job.runs:
         found = _cut_to_fit(job, run, slots, clear)
         if found is None:
@@ -245,23 +265,21 @@ def _cut_to_fit(
     return None
 
 
-def _packing(job: _Job[P], sheets: Sequence[_Sheet], filled: _Filled[P], bound: Bound) -> Packing[P]:
-    """The sheets numbered so that the first piece of the first run lies on the first of them."""
-    used = dict.fromkeys(
-        [number for pieces in filled for _, number, _ in pieces]
-        + [number for number, sheet in enumerate(sheets) if sheet.blocks]
-    )
+def _packing(job: _Job[P], found: _Found[P], bound: Bound) -> Packing[P]:
+    """What was found, with the sheets that anything lies on numbered in order."""
+    with_runs = {number for pieces in found.filled for _, number, _ in pieces}
+    used = [number for number, sheet in enumerate(found.sheets) if sheet.blocks or number in with_runs]
     number_of = {old: new for new, old in enumerate(used)}
     blocks = {
         i: Spot(number_of[number], in_mm(at.left), in_mm(at.top), at.turned)
-        for number, sheet in enumerate(sheets)
-        for i, at in sheet.blocks
+        for number in used
+        for i, at in found.sheets[number].blocks
     }
     runs = tuple(
         tuple(
             (piece, Spot(number_of[number], in_mm(slot.left), in_mm(slot.top), slot.upright))
             for piece, number, slot in pieces
         )
-        for pieces in filled
+        for pieces in found.filled
     )
     return Packing(tuple(blocks[i] for i in range(len(job.blocks))), runs, len(used), bound)

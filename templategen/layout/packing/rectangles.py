@@ -96,11 +96,13 @@ class Strips:
     shortest: int
     worth: Callable[[int], int]
     """How much of the run a slot of this length is good for."""
+    liking: Callable[[int], int]
+    """How much a slot of this length is liked: what decides which way round slots lie."""
 
     def slots(self, free: Free) -> list[Slot]:
-        """The places for pieces, lying the way that holds more of the run; down the sheet where both hold as much."""
+        """The places for pieces, lying the way that is liked better; down the sheet where both are liked as much."""
         down, across = free.width // self.depth, free.height // self.depth
-        if down * self._worth(free.height) >= across * self._worth(free.width):
+        if down * self._liked(free.height) >= across * self._liked(free.width):
             lying = (Slot(free.left + i * self.depth, free.top, free.height, True) for i in range(down))
         else:
             lying = (Slot(free.left, free.top + i * self.depth, free.width, False) for i in range(across))
@@ -110,8 +112,12 @@ class Strips:
         """How much of the run the free rectangles are good for."""
         return sum(self.worth(slot.length) for each in free for slot in self.slots(each))
 
-    def _worth(self, length: int) -> int:
-        return self.worth(length) if length >= self.shortest else 0
+    def liked(self, free: Sequence[Free]) -> int:
+        """How much the slots in the free rectangles are liked."""
+        return sum(self.liking(slot.length) for each in free for slot in self.slots(each))
+
+    def _liked(self, length: int) -> int:
+        return self.liking(length) if length >= self.shortest else 0
 
 
 def in_mm(micrometres: int) -> Fraction:
