@@ -35,19 +35,20 @@ def tell(budget: Budget, tape: Tape) -> str:
     """
     mark = budget.mark.label
     name = f"mark {mark}" if mark.isdecimal() else f"“{mark}”"
-    where = tape.read(Length(abs(budget.mark.at))).plain
-    open_ = _spread(budget.worst, budget.likely, tape)
+    far = f"{name}, {tape.read(Length(abs(budget.mark.at))).plain} from its zero, comes within"
     held_to = f"the {_exactly(TOLERANCE, tape)} that the work is held to"
-    if budget.closing is None:
+    template, closing = capitalised(budget.template), budget.closing
+    if closing is None:
+        share = f"{_share(budget.worst)} {held_to}"
         return (
-            f"{capitalised(budget.template)}: {name}, {where} from its zero, comes within {open_}: "
-            f"{_share(budget.worst)} {held_to}."
+            f"{template}: {far} {_out(budget.worst, tape)} at worst, {share}, "
+            f"and within {_out(budget.likely, tape, False)} 99 times in 100."
         )
-    closing = budget.closing
-    closed = _spread(closing.worst, closing.likely, tape)
     return (
-        f"{capitalised(budget.template)}: taped, and measured from end to end, every mark comes within {closed}: "
-        f"{_share(closing.worst)} {held_to}. By the bars alone {name}, {where} from its zero, comes within {open_}."
+        f"{template}: taped, and measured from end to end, every mark comes within {_out(closing.worst, tape)} at "
+        f"worst, {_share(closing.worst)} {held_to}, and within {_out(closing.likely, tape, False)} 99 times in 100. "
+        f"By the bars alone {far} {_out(budget.worst, tape)}, and within {_out(budget.likely, tape, False)} "
+        "99 times in 100."
     )
 
 
@@ -100,17 +101,13 @@ def plan_lines(budgets: Sequence[Budget], tape: Tape, width: int = 96) -> list[s
     lines = [HEADING]
     for budget in budgets:
         lines += _wrapped(tell(budget, tape), width, "  ")
-        lines += _wrapped(f"By the bars alone: {tell_parts(budget)}", width, "    ")
+        lines += _wrapped(f"Worst by the bars alone: {tell_parts(budget)}", width, "    ")
     return lines
 
 
 def first_page_lines(budgets: Sequence[Budget], tape: Tape) -> list[str]:
     """What the first page says, a paragraph each: what to measure on every taped template."""
     return [" ".join(said) for budget in budgets if (said := tell_closing(budget, tape))]
-
-
-def _spread(worst: float, likely: float, tape: Tape) -> str:
-    return f"{_out(worst, tape)} at worst, and 99 times in 100 within {_out(likely, tape, False)}"
 
 
 def _out(mm: float, tape: Tape, both: bool = True) -> str:
