@@ -95,12 +95,8 @@ def test_how_the_worst_came_about() -> None:
 
 def _lengths_in(sentence: str) -> list[float]:
     """Every length in a sentence, in mm, as a person reads it: a reader of its own."""
-    found = []
-    reading = r"(?:within|Up to) (?:(\d+(?:\.\d+)?) ?)?(?:(\d+)/(\d+) )?(in|mm)"
-    for whole, top, bottom, unit in re.findall(reading, sentence):
-        number = (float(whole) if whole else 0) + (int(top) / int(bottom) if top else 0)
-        found.append(number * (25.4 if unit == "in" else 1))
-    return found
+    found = re.findall(r"(?:within|Up to) ((?:\d+ )?\d+/\d+|\d+(?:\.\d+)?) (in|mm)", sentence)
+    return [float(sum(map(Fraction, number.split()))) * (25.4 if unit == "in" else 1) for number, unit in found]
 
 
 @settings(max_examples=40, derandomize=True, deadline=None)

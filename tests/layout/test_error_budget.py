@@ -370,6 +370,14 @@ def test_a_kit_has_a_budget_for_every_template(panel: str) -> None:
         assert budget.promised <= float(TOLERANCE), "what a kit promises is what the work is held to"
 
 
+@pytest.mark.parametrize("printer", [("99.5 mm", "100 mm"), ("100 mm", "99.5 mm"), ("99.5 mm", "100.4 mm")])
+def test_a_kit_that_is_corrected_along_one_axis_leaves_the_other_in_the_budget(printer: tuple[str, str]) -> None:
+    kit = made(replace(PANELS[INCH], printer=printer)).kit
+    for budget in budgets(kit):
+        left = {turn for turn, bar in zip((0, 90), printer, strict=True) if bar == "100 mm"} & budget.turns
+        assert (budget.printer > 0) == bool(left), budget.turns
+
+
 def test_a_printed_check_length_passes_at_half_a_millimetre_and_sees_less_than_the_edge() -> None:
     """The check over one join stands between the registration marks, where a slip shows smaller than at the edge."""
     first, *_ = split(strip(INCH), Fraction(220))
