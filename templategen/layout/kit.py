@@ -9,6 +9,7 @@ from fractions import Fraction
 from ..drawing import Drawing, Item, Line, LineType, Ring
 from ..drawing.blocks import Block
 from ..errors import Fault, Refusal
+from ..lengths import Tape
 from ..papers import Paper
 from .area import Area
 from .flowing import flow
@@ -101,6 +102,8 @@ class Kit:
     """One line on what it is, for the file's own description."""
     paper: Paper
     correction: Correction
+    tape: Tape
+    """What distances are shown on."""
     drawings: tuple[Drawing, ...]
     words: tuple[Block, ...]
     sheets: tuple[Sheet, ...]
@@ -113,19 +116,20 @@ def lay_out(
     drawings: Sequence[Drawing],
     paper: Paper,
     margins: tuple[Fraction, Fraction, Fraction, Fraction],
+    tape: Tape,
     correction: Correction | None = None,
 ) -> Kit:
     """Everything on sheets: words first, then the pieces of all drawings together.
 
-    ``margins`` are left, right, top and bottom, in mm. Raises Refusal where the
-    paper is too small to hold the bars or a template.
+    ``margins`` are left, right, top and bottom, in mm; ``tape`` is what distances are shown on.
+    Raises Refusal where the paper is too small to hold the bars or a template.
     """
     correction = correction or Correction()
     whole = _inside(paper, margins, correction)
     live = live_area(whole)
     _refuse_small(paper, live)
     pages = flow(words, live) if words else []
-    placed = _place_all(drawings, live, paper)
+    placed = _place_all(drawings, live, paper, tape)
     total = len(pages) + len(placed)
     sheets: list[Sheet] = []
     for number in range(1, total + 1):
@@ -141,7 +145,7 @@ def lay_out(
                 bars(whole),
             )
         )
-    return Kit(title, subject, paper, correction, tuple(drawings), tuple(words), tuple(sheets))
+    return Kit(title, subject, paper, correction, tape, tuple(drawings), tuple(words), tuple(sheets))
 
 
 def _inside(paper: Paper, margins: tuple[Fraction, Fraction, Fraction, Fraction], correction: Correction) -> Area:
@@ -167,7 +171,7 @@ def _refuse_small(paper: Paper, live: Area) -> None:
         )
 
 
-def _place_all(drawings: Sequence[Drawing], live: Area, paper: Paper) -> list[list[Placed]]:
+def _place_all(drawings: Sequence[Drawing], live: Area, paper: Paper, tape: Tape) -> list[list[Placed]]:
     """Every piece of every drawing, packed; a list for each sheet."""
     turned: list[tuple[Piece, int, tuple[Item, ...]]] = []
     groups: list[int] = []
@@ -176,7 +180,7 @@ def _place_all(drawings: Sequence[Drawing], live: Area, paper: Paper) -> list[li
         pieces, turn = _cut_up(drawing, live, joins, paper)
         joins += len(pieces) - 1
         groups += [group] * len(pieces)
-        turned += [(piece, turn, tuple(items)) for piece, items in zip(pieces, items_of(pieces), strict=True)]
+        turned += [(piece, turn, tuple(items)) for piece, items in zip(pieces, items_of(pieces, tape), strict=True)]
     sizes = [_size(piece, turn) for piece, turn, _ in turned]
     sheets: list[list[Placed]] = []
     for (piece, turn, items), spot in zip(turned, pack(sizes, groups, live.width, live.height), strict=True):
