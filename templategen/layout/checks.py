@@ -26,6 +26,8 @@ CLOSING = Fraction(1, 2)
 as exactly as the line is wide, and a cut be made as exactly again."""
 _ROUND = {"inch": MM_PER_INCH, "metric": Fraction(10)}
 """Check lengths are whole multiples of this, in mm: the figures that stand large on a rule."""
+_AT_LEAST = {"inch": 4 * MM_PER_INCH, "metric": Fraction(100)}
+"""No shorter than this, in mm, where there is room: our choice, because a rule can be laid straight along it."""
 _CLOSING_TAPES = {"inch": Tape("inch", inches("1/32")), "metric": Tape("metric", millimetres("1/2"))}
 
 
@@ -87,6 +89,7 @@ class Check:
             f"{figure} {there} ({self.over})",
             f"{self.shown} to piece {other.number} ({self.over})",
             f"{self.shown} to piece {other.number}",
+            self.shown,
         )
 
 
@@ -120,13 +123,13 @@ def half_of(piece: Piece, right: bool) -> tuple[Fraction, Fraction]:
 
 
 def _over(first: Piece, last: Piece, pieces: Sequence[Piece], tape: Tape) -> Check | None:
-    """The shortest round length from the right half of one piece to the left half of another."""
+    """A round length from the right half of one piece to the left half of another: the shortest that will do."""
     assert first.right and last.left
     unit = _ROUND[tape.units]
     low, high = half_of(first, True)[0], half_of(last, False)[1]
     left, right = first.right.at, last.left.at
-    for clear in CLEAR_OF_A_JOIN:
-        length = ceil((right - left + 2 * clear) / unit) * unit
+    for least, clear in [(_AT_LEAST[tape.units], CLEAR_OF_A_JOIN[0]), *((unit, each) for each in CLEAR_OF_A_JOIN)]:
+        length = max(least, ceil((right - left + 2 * clear) / unit) * unit)
         # As far from the one join as from the other, if the pieces are long enough.
         start = (left + right - length) / 2
         start = min(max(start, low, right + clear - length), left - clear, high - length)

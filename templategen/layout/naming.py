@@ -14,6 +14,8 @@ NAME_SIZES = (14, 12, 10, 8.5)
 TEXT_SIZES = (10.5, 9.5, 8.5, 7.5)
 """Points; the largest with which all that is to be said fits the lane."""
 SIGNS = "+ is a hair over, − a hair under."
+_SMALLEST = (7.5, 7)
+"""Name and text on the shortest of pieces, where the neighbours' numbers would find no room otherwise."""
 _ARROW = 5.5
 _INDENT = _ARROW + 2
 _MARGIN = 2.5
@@ -49,6 +51,8 @@ def name_items(piece: Piece, tape: Tape, besides: str = "") -> list[Item]:
     height = float(lane.high) - float(lane.low) - (_CHECK_ROW if piece.joins else 0.8)
     sentences = [*_sentences(piece), *([besides] if besides else [])]
     rows = _rows(_title(piece), sentences, right - left - _INDENT, height)
+    if all(row.bold for row in rows):
+        rows = _terse(piece, right - left - _INDENT, height) or rows
     return list(_set(piece, rows, left, float(lane.high)))
 
 
@@ -81,6 +85,19 @@ def _rows(title: str, sentences: Sequence[str], width: float, height: float) -> 
             if sum(row.leading for row in rows) <= height:
                 return rows
     return rows
+
+
+def _terse(piece: Piece, width: float, height: float) -> list[_Row]:
+    """The name and the neighbours' numbers in the smallest type, where that fits; nothing where it does not."""
+    name_size, text_size = _SMALLEST
+    sides = [f"{side}: piece {piece.number + step}." for side, step, join in _sides(piece) if join]
+    rows = [_Row(line, name_size, True) for line in wrap(_title(piece), name_size, width, True)]
+    rows += [_Row(line, text_size) for line in wrap(" ".join(sides), text_size, width)]
+    return rows if sides and sum(row.leading for row in rows) <= height else []
+
+
+def _sides(piece: Piece) -> tuple[tuple[str, int, Join | None], ...]:
+    return ("Left", -1, piece.left), ("Right", 1, piece.right)
 
 
 def _title(piece: Piece) -> str:

@@ -33,6 +33,8 @@ _CHECK_STOPS = Fraction(5)
 registration marks crosses a match line."""
 _CAPS = 0.25
 """Height of a capital in mm for each point of type."""
+_TAILS = 0.075
+"""How far letters reach below the base line, likewise."""
 _HINT_SIZE = 8
 _CUT_OFF_SIZE = 7
 
@@ -113,9 +115,11 @@ def _hint(piece: Piece, join: Join, trimmed_here: bool) -> Iterator[Item]:
         return
     words = (f"glue: piece {piece.number + 1}", "lies on this")
     lines = words if join.crowded else (" ".join(words),)
-    size = min(_HINT_SIZE, *(_HINT_SIZE * (high - low - 1) / width_of(line, _HINT_SIZE) for line in lines))
+    largest = _HINT_SIZE if len(lines) == 1 else _CUT_OFF_SIZE
+    size = min(largest, *(largest * (high - low - 1) / width_of(line, largest) for line in lines))
     pitch = 1.4 * _CAPS * size
-    base = float(_HALF_A_SIGN + TONGUE) / 2 + _CAPS * size / 2 - pitch * (len(lines) - 1) / 2
+    # Midway between the sign and the edge, all of it from the first line's capitals to the last one's tails.
+    base = float(_HALF_A_SIGN + TONGUE) / 2 + (_CAPS - _TAILS) * size / 2 - pitch * (len(lines) - 1) / 2
     for i, line in enumerate(lines):
         yield Text(join.at + base + i * pitch, middle, line, size, Anchor.MIDDLE, turn=90)
 
