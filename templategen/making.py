@@ -54,7 +54,7 @@ def make_kit(plan: Plan, options: Options | None = None) -> Kit:
         drawings=draw_templates(plan, only) if only != (WORDS,) else (),
         paper=_paper_of(spec, options.paper),
         margins=(margins.left.mm, margins.right.mm, margins.top.mm, margins.bottom.mm),
-        tape=spec.tape,
+        tape=plan.tape,
         correction=Correction(spec.printer.across.mm / 100, spec.printer.along.mm / 100),
     )
 
@@ -74,7 +74,8 @@ def kit_files(plan: Plan, options: Options | None = None) -> tuple[Kit, dict[str
         "work-order.txt": text(kit.words or work_order.words(plan)).encode(),
     }
     for drawing in kit.drawings:
-        files[f"{drawing.file_name}.svg"] = svg(*alone(drawing), f"{' '.join(drawing.caption)} Scale 1:1.").encode()
+        described = f"{' '.join(drawing.caption)} Scale 1:1."
+        files[f"{drawing.file_name}.svg"] = svg(*alone(drawing, plan.tape), described).encode()
     return kit, files
 
 

@@ -3,6 +3,7 @@
 from .drawing import Drawing, Lane, Mark
 from .items import TURNS, Anchor, Item, Line, LineType, Number, Ring, Solid, Text, path, rectangle
 from .lettering import MM_PER_POINT, Bounds, Setting, capitalised, set_text, tied, width_of, wrap
+from .outline import Outline
 
 __all__ = [
     "MM_PER_POINT",
@@ -16,6 +17,7 @@ __all__ = [
     "LineType",
     "Mark",
     "Number",
+    "Outline",
     "Ring",
     "Setting",
     "Solid",

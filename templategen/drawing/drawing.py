@@ -7,6 +7,7 @@ from fractions import Fraction
 from typing import NamedTuple
 
 from .items import Item, Number
+from .outline import Outline
 
 
 class Mark(NamedTuple):
@@ -19,8 +20,8 @@ class Mark(NamedTuple):
 class Lane(NamedTuple):
     """A band along the whole drawing that its content leaves free.
 
-    A layout writes there what a piece is called, what lies beside it, and the
-    check lengths over its joins.
+    A layout writes there what a piece is called and what lies beside it, the
+    letters of its joins, and the check lengths over them.
     """
 
     low: Number
@@ -48,7 +49,8 @@ class Drawing:
     """1 where the template lies on the side of rising y, -1 on the other."""
     lane: Lane
     registration: tuple[Number, Number]
-    """The heights of the two registration marks of a join: as far apart as the content allows."""
+    """The heights of the two registration marks of a join: as far apart as the content allows, and one of them nearer
+    to its edge than the other by a few mm, so that a piece laid upside down shows."""
     marks: tuple[Mark, ...]
     items: tuple[Item, ...]
     keep_whole: tuple[tuple[Fraction, Fraction], ...] = ()
@@ -72,6 +74,11 @@ class Drawing:
     def depth(self) -> Number:
         """Across it."""
         return self.high - self.low
+
+    @property
+    def outline(self) -> Outline:
+        """How far its paper reaches, at any place along it. Looked up among its items anew each time."""
+        return Outline.among(self.items)
 
     @property
     def family(self) -> str:

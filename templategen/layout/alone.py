@@ -5,6 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from ..drawing import Drawing
+from ..lengths import Tape
 from .area import Area
 from .furniture import FOUR_INCHES, bar_across, foot_height, foot_items
 from .kit import Sheet
@@ -17,10 +18,10 @@ ROOM = Fraction(1)
 _GAP = Fraction(3)
 
 
-def alone(drawing: Drawing) -> tuple[Sheet, Fraction, Fraction]:
+def alone(drawing: Drawing, tape: Tape) -> tuple[Sheet, Fraction, Fraction]:
     """The drawing, read upright, over a bar to be measured and a key to its lines; the sheet's width and height."""
     piece = Piece(drawing, 1, 1, None, None)
-    (items,) = items_of([piece])
+    (items,) = items_of([piece], tape)
     turn = 90 * (drawing.quarter_turns % 2)
     along, depth = piece.length, Fraction(drawing.depth)
     wide, tall = (depth, along) if turn else (along, depth)

@@ -19,7 +19,6 @@ from .placed import Placed
 from .placing import place_all
 
 WORDS = "work order"
-USUAL_TAPE = Tape.of("inch")
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,6 +61,8 @@ class Kit:
     """One line on what it is, for the file's own description."""
     paper: Paper
     correction: Correction
+    tape: Tape
+    """What distances are shown on."""
     drawings: tuple[Drawing, ...]
     words: tuple[Block, ...]
     sheets: tuple[Sheet, ...]
@@ -76,21 +77,20 @@ def lay_out(
     drawings: Sequence[Drawing],
     paper: Paper,
     margins: tuple[Fraction, Fraction, Fraction, Fraction],
+    tape: Tape,
     correction: Correction | None = None,
-    tape: Tape = USUAL_TAPE,
 ) -> Kit:
     """Everything on sheets: words first, then the pieces of all drawings together.
 
-    ``margins`` are left, right, top and bottom, in mm; ``tape`` is the one that
-    distances along the templates are read on. Raises Refusal where the
-    paper is too small to hold the bars or a template.
+    ``margins`` are left, right, top and bottom, in mm; ``tape`` is what distances are shown on.
+    Raises Refusal where the paper is too small to hold the bars or a template.
     """
     correction = correction or Correction()
     whole = _inside(paper, margins, correction)
     live = live_area(whole)
     _refuse_small(paper, live)
     pages = flow(words, live) if words else []
-    placed, bound = place_all(drawings, live, paper, tape.step.mm)
+    placed, bound = place_all(drawings, live, paper, tape)
     total = len(pages) + len(placed)
     sheets: list[Sheet] = []
     for number in range(1, total + 1):
@@ -106,7 +106,7 @@ def lay_out(
                 bars(whole),
             )
         )
-    return Kit(title, subject, paper, correction, tuple(drawings), tuple(words), tuple(sheets), bound)
+    return Kit(title, subject, paper, correction, tape, tuple(drawings), tuple(words), tuple(sheets), bound)
 
 
 def _inside(paper: Paper, margins: tuple[Fraction, Fraction, Fraction, Fraction], correction: Correction) -> Area:

@@ -2,21 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from ..drawing import Item, Solid, Text, capitalised, wrap
+from ..lengths import Tape
+from .joins import distance_of, room_beside
 from .pieces import Join, Piece
 
 NAME_SIZES = (14, 12, 10, 8.5)
 TEXT_SIZES = (10.5, 9.5, 8.5, 7.5)
 """Points; the largest with which all that is to be said fits the lane."""
+SIGNS = "+ is a hair over, − a hair under."
+_SMALLEST = (7.5, 7)
+"""Name and text on the shortest of pieces, where the neighbours' numbers would find no room otherwise."""
 _ARROW = 5.5
 _INDENT = _ARROW + 2
 _MARGIN = 2.5
-_BESIDE_A_JOIN = 11
-"""Clear of the join's letter, in mm; each further letter takes some more."""
-_CHECK_ROW = 6.3
+_CHECK_ROW = 5.4
 """Kept free at the lane's foot for check lengths, where there are joins."""
 _LEADING = 0.43
 """Line pitch in mm for each point of type: a little over 1.2 times the size."""
@@ -33,47 +36,68 @@ class _Row:
         return self.size * _LEADING
 
 
-def name_items(piece: Piece) -> list[Item]:
-    """The piece's name and neighbours, written in the lane that its drawing leaves free."""
+def name_items(piece: Piece, tape: Tape, besides: str = "") -> list[Item]:
+    """The piece's name and neighbours, written in the lane that its drawing leaves free.
+
+    ``tape`` is what distances are shown on; ``besides`` is said last, if there is room.
+    """
     lane = piece.drawing.lane
     left = float(piece.start) + _MARGIN
     right = float(piece.end) - _MARGIN
     if piece.left:
-        left = float(piece.left.at) + _beside(piece.left)
+        left = float(piece.left.at) + room_beside(piece.left, tape)
     if piece.right:
-        right = float(piece.right.at) - _beside(piece.right)
+        right = float(piece.right.at) - room_beside(piece.right, tape)
     height = float(lane.high) - float(lane.low) - (_CHECK_ROW if piece.joins else 0.8)
-    return list(_set(piece, left, right, float(lane.high), height))
+    sentences = [*_sentences(piece), *([besides] if besides else [])]
+    rows = _rows(_title(piece), sentences, right - left - _INDENT, height)
+    if all(row.bold for row in rows):
+        rows = _terse(piece, right - left - _INDENT, height) or rows
+    return list(_set(piece, rows, left, float(lane.high)))
 
 
-def _beside(join: Join) -> float:
-    return _BESIDE_A_JOIN + 3.0 * (len(join.label) - 1)
+def signs_said(pieces: Sequence[Piece], tape: Tape) -> str:
+    """What the sign beside a join's distance means, where there is one; nothing where the drawing says it already."""
+    signed = any(distance_of(join, tape)[-1] in "+−" for piece in pieces for join in piece.joins)
+    return SIGNS if signed and SIGNS not in pieces[0].drawing.caption else ""
 
 
-def _set(piece: Piece, left: float, right: float, top: float, height: float) -> Iterator[Item]:
+def _set(piece: Piece, rows: Sequence[_Row], left: float, top: float) -> Iterator[Item]:
     """The name and as much of what is to be said as the lane holds, in whole sentences, from its top."""
     y = top - 0.4
     yield _arrow(piece, left, y - 0.4)
-    for row in _rows(piece, right - left - _INDENT, height):
+    for row in rows:
         y -= row.leading
         yield Text(left + _INDENT, y + row.size * 0.09, row.text, row.size, bold=row.bold)
 
 
-def _rows(piece: Piece, width: float, height: float) -> list[_Row]:
+def _rows(title: str, sentences: Sequence[str], width: float, height: float) -> list[_Row]:
     """The most sentences that fit, in the largest type in which they do.
 
     What stands last is what the work order says as well, and is left out first.
     """
-    sentences = _sentences(piece)
     rows: list[_Row] = []
     for count in range(len(sentences), -1, -1):
         for name_size, text_size in zip(NAME_SIZES, TEXT_SIZES, strict=True):
-            rows = [_Row(line, name_size, True) for line in wrap(_title(piece), name_size, width, True)]
+            rows = [_Row(line, name_size, True) for line in wrap(title, name_size, width, True)]
             if count:
                 rows += [_Row(line, text_size) for line in wrap(" ".join(sentences[:count]), text_size, width)]
             if sum(row.leading for row in rows) <= height:
                 return rows
     return rows
+
+
+def _terse(piece: Piece, width: float, height: float) -> list[_Row]:
+    """The name and the neighbours' numbers in the smallest type, where that fits; nothing where it does not."""
+    name_size, text_size = _SMALLEST
+    sides = [f"{side}: piece {piece.number + step}." for side, step, join in _sides(piece) if join]
+    rows = [_Row(line, name_size, True) for line in wrap(_title(piece), name_size, width, True)]
+    rows += [_Row(line, text_size) for line in wrap(" ".join(sides), text_size, width)]
+    return rows if sides and sum(row.leading for row in rows) <= height else []
+
+
+def _sides(piece: Piece) -> tuple[tuple[str, int, Join | None], ...]:
+    return ("Left", -1, piece.left), ("Right", 1, piece.right)
 
 
 def _title(piece: Piece) -> str:
@@ -87,11 +111,17 @@ def _sentences(piece: Piece) -> list[str]:
     sentences = [f"Arrow: {drawing.up}."]
     if piece.of > 1 or any(drawing.ends):
         sentences.insert(0, f"Left: {_neighbour(piece, 0)}. Right: {_neighbour(piece, 1)}.")
-    if any(join.crowded for join in piece.joins):
-        sentences.append("Marks stand close at the join: the match line runs between them.")
+    if crowded := [join for join in piece.joins if join.crowded]:
+        sentences.append(_close_at(crowded))
     if piece.number == 1:
         sentences += drawing.caption
     return sentences
+
+
+def _close_at(joins: Sequence[Join]) -> str:
+    """What is said where marks stand so close that no place between them was free."""
+    named = " and ".join(join.label for join in joins)
+    return f"Marks stand close at join{'s' if len(joins) > 1 else ''} {named}: they are whole on both pieces."
 
 
 def _neighbour(piece: Piece, side: int) -> str:

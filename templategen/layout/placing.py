@@ -9,6 +9,7 @@ from functools import partial
 
 from ..drawing import Drawing
 from ..errors import Fault, Refusal
+from ..lengths import Tape
 from ..papers import Paper
 from .area import Area
 from .free_places import FreePlaces, free_places
@@ -39,14 +40,15 @@ class _Block:
 
 
 def place_all(
-    drawings: Sequence[Drawing], live: Area, paper: Paper, step: Fraction
+    drawings: Sequence[Drawing], live: Area, paper: Paper, tape: Tape
 ) -> tuple[list[list[Placed]], Bound]:
     """Every piece of every drawing, a list for each sheet; and how few sheets there could be.
 
     A drawing that fits a sheet stays whole. Of those that do not, the ones as deep
     as the longest are cut to fit what is left beside the others; the rest are cut
-    into the fewest pieces. ``step`` is the tape's, on which joins are to fall, in mm.
+    into the fewest pieces. ``tape`` is what distances are shown on, and where joins are to fall.
     """
+    step = tape.step.mm
     _refuse_too_deep(drawings, live, paper)
     cut_up = [drawing for drawing in drawings if not _fits(drawing, live)]
     depth = max(cut_up, key=lambda drawing: drawing.length).depth if cut_up else 0
@@ -72,11 +74,11 @@ def place_all(
     for pieces in packing.runs:
         for piece, spot in pieces:
             found[piece.drawing.name].append((piece, spot, 90 if spot.turned else 0))
-    return _on_sheets(found, packing.sheets, live), packing.bound
+    return _on_sheets(found, packing.sheets, live, tape), packing.bound
 
 
 def _on_sheets(
-    found: dict[str, list[tuple[Piece, Spot, int]]], sheets: int, live: Area
+    found: dict[str, list[tuple[Piece, Spot, int]]], sheets: int, live: Area, tape: Tape
 ) -> list[list[Placed]]:
     """Everything drawn and put down, joins numbered through the kit."""
     placed: list[list[Placed]] = [[] for _ in range(sheets)]
@@ -84,7 +86,7 @@ def _on_sheets(
     for each in found.values():
         pieces = renumbered([piece for piece, _, _ in each], joins)
         joins += len(pieces) - 1
-        for piece, items, (_, spot, turn) in zip(pieces, items_of(pieces), each, strict=True):
+        for piece, items, (_, spot, turn) in zip(pieces, items_of(pieces, tape), each, strict=True):
             x, y = datum_of(piece, turn, live.left + spot.left, live.top - spot.top)
             placed[spot.sheet].append(Placed(piece, x, y, turn, tuple(items)))
     return placed

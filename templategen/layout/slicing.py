@@ -6,29 +6,34 @@ from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 
 from ..drawing import Bounds, Item, Line, LineType
+from ..lengths import Tape
+from .checks import checks_of
 from .joins import furniture
-from .naming import name_items
+from .naming import name_items, signs_said
 from .pieces import Piece
 
 _SHORT = 200
 """Lines along that are no longer than this, in mm, are looked up by where they start."""
 
 
-def items_of(pieces: Sequence[Piece]) -> list[list[Item]]:
+def items_of(pieces: Sequence[Piece], tape: Tape) -> list[list[Item]]:
     """Everything to be drawn for each of a drawing's ``pieces``, in the drawing's own coordinates.
 
     A line that runs along is cut to what the piece shows, an outline to the whole
-    piece; all else is whole or absent.
+    piece; all else is whole or absent. ``tape`` is what distances are shown on.
     """
     drawing = pieces[0].drawing
     if len(pieces) == 1:
-        return [[*drawing.items, *name_items(pieces[0])]]
+        return [[*drawing.items, *name_items(pieces[0], tape)]]
+    outline, checks = drawing.outline, checks_of(pieces, tape)
+    signs = signs_said(pieces, tape)
+    risers = [line for line in outline.lines if not line.runs_along]
     along: list[Line] = []
     whole: list[tuple[Bounds, Item]] = []
     for item in drawing.items:
         if isinstance(item, Line) and item.runs_along:
             along.append(item)
-        else:
+        elif not (isinstance(item, Line) and item.kind is LineType.CUT):
             whole.append((item.bounds, item))
     whole.sort(key=lambda pair: float(pair[0].left))
     along.sort(key=_start)
@@ -44,9 +49,10 @@ def items_of(pieces: Sequence[Piece]) -> list[list[Item]]:
         sliced.append(
             [
                 *(kept for line in lines if (kept := _cut_to(piece, line))),
+                *(line for line in risers if piece.start <= line.x1 <= piece.end),
                 *(item for bounds, item in near if float(bounds.right) <= right),
-                *furniture(piece),
-                *name_items(piece),
+                *furniture(piece, outline, checks, tape),
+                *name_items(piece, tape, signs if piece.number == 1 else ""),
             ]
         )
     return sliced

@@ -55,7 +55,7 @@ def _gauge(plan: Plan, mark: DropMark, number: int, of: int) -> Drawing:
         high=0,
         inward=-1,
         lane=Lane(-RULED - LANE, -RULED),
-        registration=(-6, -RULED + 6),
+        registration=(-5, -RULED - LANE + Fraction(37, 5)),
         marks=tuple(Mark(name, at.mm) for name, at in lines),
         items=(*_outline(end), *items),
         quarter_turns=1,

@@ -54,7 +54,7 @@ def draw(plan: Plan) -> list[Drawing]:
             high=0,
             inward=-1,
             lane=Lane(-RULED - LANE, -RULED),
-            registration=(-6, -RULED + 6),
+            registration=(-5, -RULED - LANE + Fraction(37, 5)),
             marks=tuple(Mark(mark.name, mark.length.mm) for mark in marks),
             items=(*_outline(steps, end, width), *items, *_step_values(steps, width, plan.tape)),
             quarter_turns=1,

@@ -52,7 +52,7 @@ def draw(plan: Plan) -> list[Drawing]:
             high=high,
             inward=1,
             lane=Lane(top + FAR_TICK, top + FAR_TICK + LANE),
-            registration=(5, top + 3.5),
+            registration=(5, high - Fraction(37, 5)),
             marks=marks,
             items=tuple(items),
         )

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
+from itertools import groupby
 from typing import Any
 
-from ..layout import Correction, Kit, Placed, Sheet
+from ..layout import Correction, Kit, Piece, Placed, Sheet
+from ..layout.checks import Check, checks_of
 from ..layout.furniture import Bar
 from .numbers import decimal
 
@@ -21,6 +24,7 @@ def kit_record(kit: Kit) -> dict[str, Any]:
         },
         "pages": [{"page": sheet.number, "holds": list(sheet.holds)} for sheet in kit.sheets],
         "pieces": [_piece(placed, sheet.number, kit.correction) for placed, sheet in _in_order(kit)],
+        "checks": [check for pieces in _templates(kit) for check in _checks(pieces, kit)],
         "bars": [_bar(bar, sheet.number, kit.correction) for sheet in kit.sheets for bar in sheet.bars],
     }
 
@@ -30,6 +34,12 @@ def _in_order(kit: Kit) -> list[tuple[Placed, Sheet]]:
     order = {drawing.name: i for i, drawing in enumerate(kit.drawings)}
     placed = [(placed, sheet) for sheet in kit.sheets for placed in sheet.placed]
     return sorted(placed, key=lambda pair: (order[pair[0].piece.drawing.name], pair[0].piece.number))
+
+
+def _templates(kit: Kit) -> Iterator[list[tuple[Placed, Sheet]]]:
+    """The pieces of each template, in order."""
+    for _, placed in groupby(_in_order(kit), lambda pair: pair[0].piece.drawing.name):
+        yield list(placed)
 
 
 def _on_page(correction: Correction, point: tuple[Fraction, Fraction]) -> list[float]:
@@ -59,6 +69,29 @@ def _piece(placed: Placed, page: int, correction: Correction) -> dict[str, Any]:
         "marks": [place(mark.label, mark.at) for mark in piece.marks],
         "match_lines": [place(join.label, join.at) for join in piece.joins],
     }
+
+
+def _checks(pieces: Sequence[tuple[Placed, Sheet]], kit: Kit) -> Iterator[dict[str, Any]]:
+    """The check lengths of one template, and where on their pages they begin and end."""
+
+    def place(check: Check, piece: Piece, along: Fraction) -> dict[str, Any]:
+        placed, sheet = pieces[piece.number - 1]
+        x, y = placed.at(along)
+        # A drawing's heights run to the left of its direction.
+        dx, dy = placed.direction
+        point = (x - dy * check.height, y + dx * check.height)
+        return {"page": sheet.number, **_named(kit.correction, point)}
+
+    for check in checks_of([placed.piece for placed, _ in pieces], kit.tape):
+        yield {
+            "template": check.first.drawing.name,
+            "text": check.text,
+            "nominal_mm": decimal(check.length),
+            "whole": check.whole,
+            "joins": [join.label for join in check.joins],
+            "from": place(check, check.first, check.start),
+            "to": place(check, check.last, check.end),
+        }
 
 
 def _bar(bar: Bar, page: int, correction: Correction) -> dict[str, Any]:

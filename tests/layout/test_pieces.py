@@ -11,11 +11,14 @@ from hypothesis import strategies as st
 
 from templategen.drawing import Drawing, Line, LineType
 from templategen.layout import items_of, split
-from templategen.layout.joins import check_length, key_of
+from templategen.layout.joins import links_of
 from templategen.layout.pieces import TONGUE, TRIMMED
+from templategen.lengths import Tape
 from tests.proof.kits import PANELS, made
 
 from .laws import drawings, reaches
+
+TAPE = Tape.of("inch")
 
 often = settings(max_examples=25, derandomize=True, deadline=None, phases=[Phase.explicit, Phase.generate])
 
@@ -52,7 +55,7 @@ def test_neighbours_overlap_by_a_tongue_and_a_trimming(drawing: Drawing, longest
 @given(drawings(), reaches())
 def test_both_pieces_bear_the_match_line_at_the_same_place(drawing: Drawing, longest: Fraction) -> None:
     pieces = split(drawing, longest)
-    sliced = items_of(pieces)
+    sliced = items_of(pieces, TAPE)
     for piece, items in zip(pieces, sliced, strict=True):
         lines = {
             (item.kind, item.x1)
@@ -70,7 +73,7 @@ def test_every_line_across_is_whole_on_a_piece_that_shows_it(drawing: Drawing, l
     """On the piece that stays in sight there, from its match line to the next."""
     pieces = split(drawing, longest)
     across = [item for item in drawing.items if isinstance(item, Line) and not item.runs_along]
-    for piece, items in zip(pieces, items_of(pieces), strict=True):
+    for piece, items in zip(pieces, items_of(pieces, TAPE), strict=True):
         low = piece.left.at if piece.left else drawing.start
         high = piece.right.at if piece.right else drawing.end
         printed = set(items)
@@ -93,24 +96,14 @@ def test_a_match_line_keeps_clear_of_every_mark_unless_it_says_otherwise(drawing
             assert all(abs(mark.at - piece.right.at) >= Fraction(2, 5) for mark in drawing.marks)
 
 
-@often
-@given(drawings(), reaches())
-def test_a_check_length_has_room_on_both_pieces(drawing: Drawing, longest: Fraction) -> None:
-    for piece in split(drawing, longest):
-        for join in piece.joins:
-            length = check_length(join)
-            if length is not None:
-                assert piece.start < join.at - length / 2 or join is piece.left
-                assert join.at + length / 2 < piece.end or join is piece.right
-
-
 @pytest.mark.parametrize("number", range(4))
 def test_no_two_joins_of_the_longest_template_share_a_key(number: int) -> None:
     """60 m of strip, the widest panel there can be, has under 300 joins on letter paper."""
     drawing = made(PANELS["42 in, 4 loops, letter"]).kit.drawings[number]
-    keys = [frozenset(key_of(drawing, join)) for join in range(300)]
-    assert len(set(keys)) == 300
-    assert all(len(one ^ other) >= 2 for one, other in combinations(keys, 2))
+    signs = [links_of(drawing, join) for join in range(300)]
+    teeth = [frozenset(tooth for link in sign for tooth in link) for sign in signs]
+    assert len(set(signs)) == len(set(teeth)) == 300
+    assert all(len(one ^ other) >= 2 for one, other in combinations(teeth, 2))
 
 
 def _label(number: int) -> str:

@@ -8,7 +8,7 @@ join: paper does not stretch.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import cached_property
 
 import numpy as np
@@ -22,29 +22,75 @@ _TOOTH_ROOM = 4.6
 """From a registration mark to the nearest place for a tooth, in mm: its own arms reach 3.5 mm."""
 
 
+_SQUARE, _POINT, _SLANT = 2.5, 4.0, 3.25
+"""From the match line, in mm: to a square end, to the tip of a point, and to the middle of its sides."""
+_BESIDE_AN_END = 0.7
+
+
 class NoFit(Exception):
     """Two pieces that do not belong beside each other."""
 
 
+Link = tuple[float, float]
+"""Two teeth that are closed to one figure, by their heights."""
+
+
 @dataclass(frozen=True)
 class Pair:
-    """One side of a join: the mark near the datum edge, the one far from it, and the teeth between them."""
+    """One end of a piece: the upper registration mark, the lower, the teeth between them and how they are closed.
 
-    near: complex
-    far: complex
+    Upper and lower as the piece lies, which may be upside down. Heights are in mm down from the upper mark.
+    """
+
+    upper: complex
+    lower: complex
+    edges: Link
+    """How far the piece's own edges lie from the upper mark, the upper one and the lower."""
     teeth: tuple[float, ...]
-    """From the near mark, in mm."""
+    square: tuple[Link, ...]
+    """The links that are closed square, on the side of the match line that stays in sight."""
+    pointed: tuple[Link, ...]
+    """Those that are closed with a point."""
 
     @property
     def span(self) -> float:
-        return abs(self.far - self.near)
+        return abs(self.lower - self.upper)
+
+    @property
+    def links(self) -> tuple[Link, ...]:
+        """The teeth, taken two by two."""
+        return tuple(zip(self.teeth[::2], self.teeth[1::2], strict=False))
+
+    def strangers(self, other: Pair) -> list[float]:
+        """How far each tooth of either side, whose neighbour's is not beside it, is from the nearest there, in mm.
+
+        The two lie mark on mark.
+        """
+        return [
+            off
+            for some, others in ((self.teeth, other.teeth), (other.teeth, self.teeth))
+            for tooth in some
+            if (off := min((abs(tooth - one) for one in others), default=self.span)) >= _SAME_TOOTH
+        ]
+
+    def marks_off(self, other: Pair) -> float:
+        """By how much the marks of the two miss each other when the pieces lie edge to edge, in mm."""
+        upper = abs(self.edges[0] - other.edges[0])
+        lower = abs((self.edges[1] - self.span) - (other.edges[1] - other.span))
+        return max(upper, lower)
 
     def meets(self, other: Pair) -> bool:
-        """Whether the teeth on this side go on across the match line on the other."""
+        """Whether the piece at whose right end this is goes on in the one at whose left end the other is.
+
+        Marks lie on marks, every tooth goes on across the match line, and the figures close: square on this
+        side, pointed on that.
+        """
         return (
             abs(self.span - other.span) < _SAME_SPAN
-            and len(self.teeth) == len(other.teeth)
-            and all(abs(a - b) < _SAME_TOOTH for a, b in zip(self.teeth, other.teeth, strict=True))
+            and len(self.teeth) == len(other.teeth) > 0
+            and not self.strangers(other)
+            and self.square == self.links
+            and other.pointed == other.links
         )
 
 
@@ -68,10 +114,15 @@ def beside(left: Pair, lying: Lying, right: Pair) -> Lying:
     """How a piece lies whose left-hand marks cover the right-hand marks of its neighbour."""
     if not left.meets(right):
         raise NoFit(f"teeth at {left.teeth} do not meet teeth at {right.teeth}")
-    near, far = lying(left.near), lying(left.far)
-    turn = (far - near) / (right.far - right.near)
+    upper, lower = lying(left.upper), lying(left.lower)
+    turn = (lower - upper) / (right.lower - right.upper)
     turn /= abs(turn)
-    return Lying(turn, (near + far) / 2 - turn * (right.near + right.far) / 2)
+    return Lying(turn, (upper + lower) / 2 - turn * (right.upper + right.lower) / 2)
+
+
+def _two(heights: tuple[float, ...]) -> Link:
+    first, last = heights
+    return first, last
 
 
 class Paper:
@@ -82,37 +133,83 @@ class Paper:
         self.picture = piece.picture
         self.inward = 1 if piece.datum_above else -1
 
+    def turned_about(self) -> Paper:
+        """The same piece, laid upside down."""
+        ink = np.ascontiguousarray(self.picture.ink[::-1, ::-1])
+        return Paper(replace(self.piece, picture=replace(self.picture, ink=ink), datum_above=self.inward < 0))
+
     @cached_property
     def pairs(self) -> tuple[Pair | None, Pair | None]:
         """The marks of the join at its left end and of the one at its right end."""
         marks = registration_marks(self.picture)
-        sides: list[Pair | None] = []
-        for side in (
-            [mark for mark in marks if mark.real < self.picture.width / 2],
-            [mark for mark in marks if mark.real >= self.picture.width / 2],
-        ):
-            if len(side) not in (0, 2):
-                raise NoFit(f"{len(side)} registration marks at one end of {self.piece.template} {self.piece.number}")
-            near, far = sorted(side, key=lambda mark: mark.imag * self.inward) if side else (None, None)
-            sides.append(None if near is None or far is None else Pair(near, far, self._teeth(near, far)))
-        return sides[0], sides[1]
+        middle = self.picture.width / 2
+        return (
+            self._pair([mark for mark in marks if mark.real < middle], 1),
+            self._pair([mark for mark in marks if mark.real >= middle], -1),
+        )
 
-    def _teeth(self, near: complex, far: complex) -> tuple[float, ...]:
+    def _pair(self, marks: list[complex], inside: int) -> Pair | None:
+        """The join whose marks these are; what stays in sight lies to the right of it where ``inside`` is 1."""
+        if not marks:
+            return None
+        if len(marks) != 2:
+            raise NoFit(f"{len(marks)} registration marks at one end of {self.piece.template} {self.piece.number}")
+        upper, lower = sorted(marks, key=lambda mark: mark.imag)
+        x = (upper.real + lower.real) / 2
+        teeth = self._teeth(x, upper.imag, lower.imag)
+        links = tuple(zip(teeth[::2], teeth[1::2], strict=False))
+
+        def below(heights: tuple[float, ...]) -> tuple[float, ...]:
+            return tuple(height - upper.imag for height in heights)
+
+        return Pair(
+            upper,
+            lower,
+            self._edges(x + inside * 6, upper.imag),
+            below(teeth),
+            tuple(_two(below(link)) for link in links if self._is_square(x, link, inside)),
+            tuple(_two(below(link)) for link in links if self._is_pointed(x, link, inside)),
+        )
+
+    def _edges(self, x: float, upper: float) -> Link:
+        """How far the piece's edges lie from the upper mark, seen beside a join."""
+        seen = self.picture.strokes_down(x - 0.3, 0, x + 0.3, self.picture.height)
+        return abs(seen[0].at - upper), abs(seen[-1].at - upper)
+
+    def _teeth(self, x: float, upper: float, lower: float) -> tuple[float, ...]:
         """The short strokes across the match line: there on both sides of it, and ended 3 mm away from it."""
-        low, high = sorted((near.imag, far.imag))
-        x = (near.real + far.real) / 2
 
         def at(left: float, right: float) -> list[float]:
-            seen = self.picture.strokes_down(x + left, low + _TOOTH_ROOM, x + right, high - _TOOTH_ROOM)
+            seen = self.picture.strokes_down(x + left, upper + _TOOTH_ROOM, x + right, lower - _TOOTH_ROOM)
             return [stroke.at for stroke in seen]
 
-        long_lines = in_both(at(-4.2, -3.4), at(3.4, 4.2))
-        ended = [
-            tooth
-            for tooth in in_both(at(-2.6, -0.9), at(0.9, 2.6))
-            if not any(abs(tooth - line) < 0.1 for line in long_lines)
-        ]
-        return tuple(sorted(abs(tooth - near.imag) for tooth in ended))
+        long_lines = in_both(at(-6.0, -5.0), at(5.0, 6.0))
+        return tuple(
+            sorted(
+                tooth
+                for tooth in in_both(at(-2.1, -0.9), at(0.9, 2.1))
+                if not any(abs(tooth - line) < 0.1 for line in long_lines)
+            )
+        )
+
+    def _is_square(self, x: float, link: tuple[float, ...], inside: int) -> bool:
+        """Whether a stroke runs from the one tooth to the other where teeth end, and nothing beyond it."""
+        return self._across(x, link, inside, 0.1, 0.9) == [_SQUARE]
+
+    def _is_pointed(self, x: float, link: tuple[float, ...], inside: int) -> bool:
+        """Whether two strokes run together from where teeth end: at half their length they stand half as far apart."""
+        middle, half = (link[0] + link[1]) / 2, (link[1] - link[0]) / 2
+        left, right = sorted((x + inside * (_SLANT - 0.05), x + inside * (_SLANT + 0.05)))
+        seen = self.picture.strokes_down(left, link[0] + 0.2, right, link[1] - 0.2)
+        sides = len(seen) == 2 and all(abs(abs(stroke.at - middle) - half / 2) < 0.12 for stroke in seen)
+        return sides and self._across(x, link, inside, 0.1, 0.9) == []
+
+    def _across(self, x: float, link: tuple[float, ...], inside: int, low: float, high: float) -> list[float]:
+        """How far from the match line upright strokes stand that run from tooth to tooth, beyond the teeth's middle."""
+        height = link[1] - link[0]
+        left, right = sorted((x + inside * 1.2, x + inside * (_POINT + _BESIDE_AN_END)))
+        seen = self.picture.strokes_across(left, link[0] + low * height, right, link[0] + high * height)
+        return [round(abs(stroke.at - x) * 10) / 10 for stroke in seen]
 
     @cached_property
     def datum_edge(self) -> tuple[complex, complex]:

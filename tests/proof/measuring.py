@@ -9,13 +9,14 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import lru_cache
+from math import inf
 from typing import Any
 
 import numpy as np
 
 from templategen.drawing import LineType
 
-from .joining import Paper, Taped, in_both, tape_together
+from .joining import Paper, Taped, tape_together
 from .kits import Made, Panel, loop_positions, made, millimetres
 from .seeing import Pages, Picture, Stroke, cut_out, cut_out_bar
 
@@ -36,12 +37,31 @@ class Missing(AssertionError):
 
 
 @dataclass(frozen=True)
+class CheckSeen:
+    """A check length: of which template, what it should be, and what it measures once taped, in mm.
+
+    Where one of its ends is not to be seen it measures endlessly much.
+    """
+
+    template: str
+    nominal: float
+    seen: float
+    joins: tuple[str, ...]
+    whole: bool
+
+    @property
+    def error(self) -> float:
+        return abs(self.seen - self.nominal)
+
+
+@dataclass(frozen=True)
 class Sight:
     """All that was seen of a kit: templates taped together, and the bars of every sheet."""
 
     taped: dict[str, Taped]
     bars: list[tuple[float, float]]
     """For each bar the lengths of its two sides, nominally 100 mm and 4 in."""
+    checks: list[CheckSeen]
 
 
 def see(pdf: bytes, record: dict[str, Any], prints: tuple[float, float] = (1, 1)) -> Sight:
@@ -60,7 +80,8 @@ def see(pdf: bytes, record: dict[str, Any], prints: tuple[float, float] = (1, 1)
         bars += [bar_lengths(cut_out_bar(page, bar)) for bar in record["bars"] if bar["page"] == number]
     pages.close()
     heap = [heap[i] for i in by_eye.permutation(len(heap))]
-    return Sight({taped.template: taped for taped in tape_together(heap)}, bars)
+    taped = {each.template: each for each in tape_together(heap)}
+    return Sight(taped, bars, [_check_seen(check, taped[check["template"]], record) for check in record["checks"]])
 
 
 def _as_printed(record: dict[str, Any], across: float, along: float) -> dict[str, Any]:
@@ -73,6 +94,14 @@ def _as_printed(record: dict[str, Any], across: float, along: float) -> dict[str
         "bars": [
             bar | {end: [bar[end][0] * across, bar[end][1] * along] for end in ("from", "to")}
             for bar in record["bars"]
+        ],
+        "checks": [
+            check
+            | {
+                end: check[end] | {"x_mm": check[end]["x_mm"] * across, "y_mm": check[end]["y_mm"] * along}
+                for end in ("from", "to")
+            }
+            for check in record["checks"]
         ],
     }
 
@@ -113,7 +142,6 @@ class StripErrors:
     right_edge: float
     strays: tuple[float, ...]
     """Where lines were seen that look like marks and belong to no loop."""
-    checks: tuple[float, ...]
     bend: float
     """How far the datum edge of any piece lies from that of the first, produced."""
 
@@ -123,10 +151,10 @@ class StripErrors:
 
 
 def strip_errors(panel: Panel, strip: Taped) -> StripErrors:
-    """Every mark of the strip, both its ends and its check lengths, held against what was asked for."""
+    """Every mark of the strip, and both its ends, held against what was asked for."""
     seen = strip.strokes(*STRIP)
     joins = [
-        strip.along(i, pair.near) for i, paper in enumerate(strip.papers) for pair in paper.pairs if pair is not None
+        strip.along(i, pair.upper) for i, paper in enumerate(strip.papers) for pair in paper.pairs if pair is not None
     ]
     centres = [
         stroke
@@ -145,8 +173,7 @@ def strip_errors(panel: Panel, strip: Taped) -> StripErrors:
         for paper, lying in zip(strip.papers, strip.lying, strict=True)
         for at in (0, paper.picture.width)
     ]
-    checks = tuple(min(abs(length - nominal) for nominal in (100, 50)) for length in check_lengths(strip))
-    return StripErrors(marks, abs(seen[-1][-1].at - width), strays, checks, max(bends))
+    return StripErrors(marks, abs(seen[-1][-1].at - width), strays, max(bends))
 
 
 def is_mark(stroke: Stroke) -> bool:
@@ -172,33 +199,36 @@ def nearest_errors(wanted: Iterable[float], seen: Iterable[Stroke]) -> tuple[flo
     return tuple(min(abs(stroke.at - place) for stroke in strokes) for place in wanted)
 
 
-def check_lengths(taped: Taped) -> list[float]:
-    """For each join the length between the two ticks that stand on either side of it."""
-    lengths = []
-    for i, (left, right) in enumerate(zip(taped.papers, taped.papers[1:], strict=False)):
-        ends = _check_tick(left, 1), _check_tick(right, 0)
-        lengths.append(taped.along(i + 1, ends[1]) - taped.along(i, ends[0]))
-    return lengths
+def _check_seen(check: dict[str, Any], taped: Taped, record: dict[str, Any]) -> CheckSeen:
+    """A check length measured from tick to tick on the taped template, its whole length from edge to edge."""
+    try:
+        start, end = (_tick(check["template"], check[end], taped, record) for end in ("from", "to"))
+    except Missing:
+        start, end = 0, inf
+    return CheckSeen(check["template"], check["nominal_mm"], end - start, tuple(check["joins"]), check["whole"])
 
 
-def _check_tick(paper: Paper, side: int) -> complex:
-    """The tick at the end of the line that runs on across a join: on the side that is not cut or covered."""
-    pair = paper.pairs[side]
-    assert pair is not None
-    x, picture, inward = pair.near.real, paper.picture, paper.inward
-    before, after = (
-        [stroke.at for stroke in picture.strokes_down(x + left, 0, x + right, picture.height)]
-        for left, right in ((-4.2, -3.6), (3.6, 4.2))
-    )
-    rows = sorted((row for row in in_both(before, after)), key=lambda row: row * inward)[1:-1]
-    if not rows:
-        raise Missing(f"no check length over a join of {paper.piece.template} {paper.piece.number}")
-    top, bottom = sorted((rows[-1] + inward * 0.5, rows[-1] + inward * 1.6))
-    left, right = (0.0, x - 8) if side else (x + 8, picture.width)
-    ticks = picture.strokes_across(left, top, right, bottom)
-    if not ticks:
-        raise Missing(f"a check length without its tick on {paper.piece.template} {paper.piece.number}")
-    return complex(ticks[-1 if side else 0].at, rows[-1])
+def _tick(template: str, end: dict[str, Any], taped: Taped, record: dict[str, Any]) -> float:
+    """Where along the taped template the upright stroke stands that is nearest to where the list has one."""
+    for piece in record["pieces"]:
+        (dx, dy), (ix, iy) = piece["direction"], piece["inward"]
+        x, y = end["x_mm"] - piece["datum"]["x_mm"], end["y_mm"] - piece["datum"]["y_mm"]
+        along, inward = x * dx + y * dy, x * ix + y * iy
+        length = piece["along_mm"][1] - piece["along_mm"][0]
+        here = (piece["template"], piece["page"]) == (template, end["page"])
+        if not here or not -0.01 < along < length + 0.01 or not 0 < inward < piece["depth_mm"]:
+            continue
+        number, paper = next((i, each) for i, each in enumerate(taped.papers) if each.piece.number == piece["piece"])
+        level = paper.datum_edge[0].imag + paper.inward * inward
+        near = [
+            stroke.at
+            for low, high in ((-1.85, -1.2), (1.2, 1.85))
+            for stroke in paper.picture.strokes_across(along - 2, level + low, along + 4, level + high)
+        ]
+        if len(near) != 2 or abs(near[0] - near[1]) > 0.05:
+            raise Missing(f"a check length without its tick on {template} {piece['piece']}")
+        return taped.along(number, complex(sum(near) / 2, level))
+    raise Missing(f"a check length that lies on no piece of the {template}")
 
 
 def gauge_errors(kit: Made, sight: Sight) -> dict[str, tuple[float, ...]]:

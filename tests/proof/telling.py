@@ -13,10 +13,11 @@ def row(panel: Panel, kit: Made, seen: Sight) -> str:
     strip = seen.taped["spacing strip"]
     errors = strip_errors(panel, strip)
     gauges = max(max(each) for each in gauge_errors(kit, seen).values())
+    checks = max(check.error for check in seen.checks)
     name = next((name for name, each in PANELS.items() if each == panel), panel.width)
     return (
         f"{name:<28} {len(strip.papers):>6}  {max(errors.marks):.4f} {errors.right_edge:>10.4f} "
-        f"{max(errors.checks):>14.4f}  {max(bar_errors(seen)):.4f}  {gauges:.4f}"
+        f"{checks:>14.4f}  {max(bar_errors(seen)):.4f}  {gauges:.4f}"
     )
 
 

@@ -11,6 +11,7 @@ import pytest
 
 from templategen.drawing import Item, Line, LineType, Ring, Text
 from templategen.layout import Kit, Placed
+from templategen.layout.joins import ARM, POINT, TOOTH
 from templategen.writers.pdf import pdf
 
 from .joining import Lying, NoFit, beside
@@ -107,13 +108,13 @@ def test_a_right_edge_left_out_is_missed(kit: Made) -> None:
 
 
 def test_a_join_moved_on_one_of_its_pieces_is_seen(kit: Made) -> None:
-    """Its marks, teeth and match line drawn 0.3 mm off on the second piece."""
+    """Its marks, sign and match line drawn 0.3 mm off on the second piece."""
 
     def move(placed: Placed, item: Item) -> Item:
         join = placed.piece.left
         if join is None or placed.piece.number != 2 or placed.piece.drawing.name != "spacing strip":
             return item
-        if abs(float(item.bounds.left + item.bounds.right) / 2 - float(join.at)) > 0.01:
+        if not (join.at - ARM <= item.bounds.left and item.bounds.right <= join.at + TOOTH + POINT):
             return item
         if isinstance(item, Line):
             return replace(item, x1=item.x1 + 0.3, x2=item.x2 + 0.3)
@@ -140,7 +141,7 @@ def test_a_tooth_left_out_keeps_a_piece_from_joining(kit: Made) -> None:
     def lose(placed: Placed, item: Item) -> Item | None:
         join = placed.piece.left
         tooth = isinstance(item, Line) and item.runs_along and item.kind is LineType.MARK
-        if tooth and join is not None and placed.piece.number == 3 and item.bounds.left == join.at - 3:
+        if tooth and join is not None and placed.piece.number == 3 and item.bounds.left == join.at - TOOTH:
             return None
         return item
 

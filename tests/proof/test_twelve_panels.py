@@ -50,10 +50,19 @@ def test_a_join_fits_no_other_join_of_its_kit(panel: Panel) -> None:
 
 
 def test_check_lengths_over_the_joins_are_true(panel: Panel) -> None:
-    strip = sight(panel).taped["spacing strip"]
-    errors = strip_errors(panel, strip).checks
-    assert len(errors) == len(strip.papers) - 1
-    assert max(errors) <= TRUE
+    """Those over two or three joins from tick to tick, the whole from edge to edge."""
+    checks = sight(panel).checks
+    assert {(check.joins, check.error) for check in checks if check.error > TRUE} == set()
+
+
+def test_every_join_has_a_check_length_over_it_and_the_whole_has_one(panel: Panel) -> None:
+    for name, taped in sight(panel).taped.items():
+        checks = [check for check in sight(panel).checks if check.template == name]
+        spanned = [label for check in checks if not check.whole for label in check.joins]
+        joins = len(taped.papers) - 1
+        assert len(spanned) == len(set(spanned)) == joins
+        assert [check.joins for check in checks if check.whole] == ([tuple(spanned)] if joins else [])
+        assert all(len(check.joins) in (2, 3) or joins == 1 for check in checks if not check.whole)
 
 
 def test_both_bars_of_every_sheet_are_true(panel: Panel) -> None:
