@@ -56,7 +56,10 @@ THIRTY_SECOND = MM_PER_INCH / 32
 
 @dataclass(frozen=True, slots=True)
 class Closing:
-    """What the taped template must measure from end to end, and what that is worth."""
+    """What the taped template must measure from end to end, and what that is worth.
+
+    Reckoned as for a printer that was not corrected: the length proves the print, however it came to be true.
+    """
 
     length: Fraction
     joins: int
@@ -79,7 +82,7 @@ class Budget:
     template: str
     mark: Mark
     turns: frozenset[int]
-    """How the pieces up to the mark lie on their sheets: 0 along the bar across, 90 along the bar along."""
+    """How the pieces lie on their sheets: 0 along the bar across, 90 along the bar along."""
     printer: float
     """What is left of the printer's scale once the bars have passed; none where it was measured and corrected."""
     eye: float
@@ -157,7 +160,7 @@ def budget_of(
     return Budget(
         template=drawing.name,
         mark=mark,
-        turns=frozenset(way.by_turn),
+        turns=frozenset(turns),
         printer=sum(loose),
         eye=sum(misread),
         rule=rule,

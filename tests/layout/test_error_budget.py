@@ -371,6 +371,7 @@ def test_a_kit_has_a_budget_for_every_template(panel: str) -> None:
         assert (budget.closing is None) == (len(pieces) == 1)
         assert budget.mark == far_mark(drawing)
         assert budget.promised <= float(TOLERANCE), "what a kit promises is what the work is held to"
+    assert budgets(replace(kit, sheets=kit.sheets[::-1])) == found, "on whichever sheet a piece lies"
 
 
 @pytest.mark.parametrize("printer", [("99.5 mm", "100 mm"), ("100 mm", "99.5 mm"), ("99.5 mm", "100.4 mm")])
