@@ -11,6 +11,7 @@ from ..drawing.blocks import Block
 from ..errors import Fault, Refusal
 from ..papers import Paper
 from .area import Area
+from .first_page import CHECK, FirstPage, PrintCheck, first_page
 from .flowing import flow
 from .free_places import free_places
 from .furniture import Bar, bars, live_area, sheet_items
@@ -74,6 +75,14 @@ class Placed:
         side = self.piece.drawing.inward
         return (-side, 0) if self.turn else (0, side)
 
+    @property
+    def area(self) -> Area:
+        """The whole piece, as it lies on the sheet."""
+        length, low, high = self.piece.length, Fraction(self.piece.drawing.low), Fraction(self.piece.drawing.high)
+        if self.turn:
+            return Area(self.x - high, self.y, self.x - low, self.y + length)
+        return Area(self.x, self.y + low, self.x + length, self.y + high)
+
     def at(self, along: Fraction) -> tuple[Fraction, Fraction]:
         """Where on the sheet the point of the datum edge at ``along`` lies."""
         dx, dy = self.direction
@@ -103,6 +112,8 @@ class Kit:
     correction: Correction
     drawings: tuple[Drawing, ...]
     words: tuple[Block, ...]
+    check: tuple[Block, ...]
+    """The words of the first page; none where the kit has none."""
     sheets: tuple[Sheet, ...]
 
 
@@ -114,11 +125,13 @@ def lay_out(
     paper: Paper,
     margins: tuple[Fraction, Fraction, Fraction, Fraction],
     correction: Correction | None = None,
+    check: PrintCheck | None = None,
 ) -> Kit:
-    """Everything on sheets: words first, then the pieces of all drawings together.
+    """Everything on sheets: the first page, words, then the pieces of all drawings together.
 
-    ``margins`` are left, right, top and bottom, in mm. Raises Refusal where the
-    paper is too small to hold the bars or a template.
+    ``margins`` are left, right, top and bottom, in mm; without ``check`` there is
+    no first page. Raises Refusal where the paper is too small to hold the bars or
+    a template.
     """
     correction = correction or Correction()
     whole = _inside(paper, margins, correction)
@@ -126,22 +139,21 @@ def lay_out(
     _refuse_small(paper, live)
     pages = flow(words, live) if words else []
     placed = _place_all(drawings, live, paper)
-    total = len(pages) + len(placed)
+    front = first_page(check, placed, len(pages), whole, paper, correction) if check else FirstPage(whole)
+    said = [*((CHECK, front.inside, items) for items in front.sheets), *((WORDS, whole, items) for items in pages)]
+    total = len(said) + len(placed)
     sheets: list[Sheet] = []
-    for number in range(1, total + 1):
-        on_it = placed[number - len(pages) - 1] if number > len(pages) else []
-        items = pages[number - 1] if number <= len(pages) else []
+    for name, area, items in said:
+        number = len(sheets) + 1
+        furniture = sheet_items(area, title, number, total, (), correction.remark)
+        sheets.append(Sheet(number, (name,), (), (*furniture, *items), bars(area)))
+    for on_it in placed:
+        number = len(sheets) + 1
         used = {kind for each in on_it for kind in each.line_types}
-        sheets.append(
-            Sheet(
-                number,
-                (WORDS,) if number <= len(pages) else tuple(dict.fromkeys(each.piece.drawing.name for each in on_it)),
-                tuple(on_it),
-                (*sheet_items(whole, title, number, total, used, correction.remark), *items),
-                bars(whole),
-            )
-        )
-    return Kit(title, subject, paper, correction, tuple(drawings), tuple(words), tuple(sheets))
+        holds = tuple(dict.fromkeys(each.piece.drawing.name for each in on_it))
+        furniture = sheet_items(whole, title, number, total, used, correction.remark)
+        sheets.append(Sheet(number, holds, tuple(on_it), tuple(furniture), bars(whole)))
+    return Kit(title, subject, paper, correction, tuple(drawings), tuple(words), front.words, tuple(sheets))
 
 
 def _inside(paper: Paper, margins: tuple[Fraction, Fraction, Fraction, Fraction], correction: Correction) -> Area:
