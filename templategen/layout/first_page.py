@@ -12,7 +12,7 @@ from ..drawing.blocks import Blanks, Block, Heading, NumberRow, Paragraph, Remar
 from ..lengths import Tape
 from ..papers import Paper
 from .area import Area
-from .flowing import Sizes, Strip, height_of, paged, strips_of
+from .flowing import Sizes, height_of, paged, strips_of
 from .furniture import FOUR_INCHES, bars, live_area
 from .joined_map import joined_maps
 from .readings import called, findings
@@ -30,12 +30,16 @@ _CORNER = 8
 _ARROW = 3.6
 _BLANK = 28
 """Length of a line to write a reading on, in mm."""
+_BODY = (10.0, 9.5)
+"""Sizes of what is said, in points: the second where that saves a sheet."""
+_SMALL = 8.8
+"""The size of what stands on the maps, in points."""
+_COLUMN, _PAGE = 180, 225
+"""Width and height of the live area on which type has these sizes, in mm; on larger paper it grows."""
+_LARGEST = 2.0
+"""How many times it may: our choice, because the page is still read at a table."""
 _SPARE = 1
 """Left of a page that the map fills, in mm."""
-_COLUMN, _PAGE = 180, 225
-"""Width and height of the live area on which the type has its usual size, in mm; on larger paper it grows."""
-_LARGEST = 1.6
-"""How many times it may: the page is still read at a table."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +49,7 @@ class PrintCheck:
     tape: Tape
     """In whose units readings and lengths stand first."""
     closing: tuple[str, ...] = ()
-    """Lines on how nearly everything must close, as they are to be printed."""
+    """How nearly everything must close: sentences, as they are to be printed."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,6 +62,47 @@ class FirstPage:
     words: tuple[Block, ...] = ()
 
 
+@dataclass(frozen=True, slots=True)
+class _Job:
+    """What is to be told of."""
+
+    check: PrintCheck
+    placed: Sequence[Sequence[Placed]]
+    between: int
+    """Pages between the first page and the first sheet with pieces."""
+    paper: Paper
+    correction: Correction
+
+    @property
+    def printed(self) -> tuple[float, float]:
+        """Width and height of a sheet as it comes out of the printer, which is how pieces lie on it, in mm."""
+        return float(self.paper.width * self.correction.across), float(self.paper.height * self.correction.along)
+
+
+@dataclass(frozen=True, slots=True)
+class _Setting:
+    """Sizes of type, and the column that is set in them."""
+
+    sizes: Sizes
+    column: Area
+
+    @classmethod
+    def of(cls, live: Area, body: float) -> _Setting:
+        """Words of ``body`` points on a usual sheet; on large paper type grows, and the column with it."""
+        grown = min(max(min(float(live.width) / _COLUMN, float(live.height) / _PAGE), 1.0), _LARGEST)
+        right = min(live.right, live.left + Fraction(_COLUMN * grown))
+        sizes = Sizes(*(size * grown for size in (body, _SMALL, 2 * body, 1.3 * body)))
+        return cls(sizes, Area(live.left, live.bottom, right, live.top))
+
+    @property
+    def width(self) -> float:
+        return float(self.column.width)
+
+    @property
+    def height(self) -> float:
+        return float(self.column.height)
+
+
 def first_page(
     check: PrintCheck,
     placed: Sequence[Sequence[Placed]],
@@ -68,63 +113,68 @@ def first_page(
 ) -> FirstPage:
     """The first page of a kit whose pieces lie on sheets as ``placed``, after ``between`` pages of words.
 
-    ``whole`` is the area inside the margins, as it comes out of the printer. It
-    may take several sheets, where the paper is small.
+    ``whole`` is the area inside the margins, as it comes out of the printer. The
+    type is a little smaller where all fits one sheet then; where it does not, the
+    maps follow on sheets of their own.
     """
     inside = whole.inset(INSET)
     live = live_area(inside)
-    sizes, width = _type_for(live)
-    column = Area(live.left, live.bottom, live.left + Fraction(width), live.top)
-    pointers = list(_pointers(inside, live, sizes.body))
-    words = _words(check, paper, correction, beside=bool(pointers))
-    printed = float(paper.width * correction.across), float(paper.height * correction.along)
-    said = strips_of(words, width, sizes)
-    closing: list[Block] = [Paragraph(line) for line in check.closing]
-    count = 0
-    pages: list[list[Item]] = []
-    maps: list[Block] = []
-    # The maps name pages, whose numbers follow from how many sheets the maps take.
-    while len(pages) > count or not count:
-        count = max(len(pages), 1)
-        maps = _maps(placed, count + between + 1, printed, live, said, closing, sizes, width, check.tape)
-        pages, _ = paged([*said, *strips_of(maps, width, sizes)], column)
-    pages += [[]] * (count - len(pages))
-    frame = _frame(whole)
-    sheets = tuple((*frame, *(() if i else pointers), *page) for i, page in enumerate(pages))
+    job = _Job(check, placed, between, paper, correction)
+    settings = [_Setting.of(live, size) for size in _BODY]
+    pointers = list(_pointers(inside, live, settings[0].sizes.body))
+    words = _words(job, beside=bool(pointers))
+    for setting in settings:
+        said = strips_of(words, setting.width, setting.sizes)
+        maps = _maps(job, 1, height_of(said), setting)
+        pages, _ = paged([*said, *strips_of(maps, setting.width, setting.sizes)], setting.column)
+        if len(pages) == 1:
+            break
+    else:
+        pages, maps = _on_several(job, words, settings[0])
+    sheets = tuple((*_frame(whole), *(() if i else pointers), *page) for i, page in enumerate(pages))
     return FirstPage(inside, sheets, (*words, *maps))
 
 
-def _maps(
-    placed: Sequence[Sequence[Placed]],
-    first: int,
-    printed: tuple[float, float],
-    live: Area,
-    said: Sequence[Strip],
-    closing: Sequence[Block],
-    sizes: Sizes,
-    width: float,
-    tape: Tape,
-) -> list[Block]:
-    """The map of the sheets, as large as the page leaves room for, that of the joins, and how nearly all must close."""
-    if not placed:
-        return [*closing]
+def _on_several(job: _Job, words: Sequence[Block], setting: _Setting) -> tuple[list[list[Item]], list[Block]]:
+    """The items of each of several sheets, and the blocks of the maps.
+
+    The maps name pages, whose numbers follow from how many sheets the maps take.
+    """
+    said, _ = paged(strips_of(words, setting.width, setting.sizes), setting.column)
+    sheets = 1
+    while True:
+        maps = _maps(job, len(said) + sheets, 0, setting)
+        pages, _ = paged(strips_of(maps, setting.width, setting.sizes), setting.column)
+        if len(pages) <= sheets:
+            return [*said, *pages, *([[]] * (sheets - len(pages)))], maps
+        sheets = len(pages)
+
+
+def _maps(job: _Job, sheets: int, taken: float, setting: _Setting) -> list[Block]:
+    """The map of the sheets, that of the joins, and how nearly all must close.
+
+    ``sheets`` is how many the first page takes, ``taken`` what of their sheet's
+    height is taken already; the first map is as large as the rest leaves room for.
+    """
+    sizes, width = setting.sizes, setting.width
+    closing: list[Block] = [Paragraph(line) for line in job.check.closing]
+    if not job.placed:
+        return closing
+    first = sheets + job.between + 1
     heading = Heading("3  Where each piece is")
-    joined = [*joined_maps(placed, first, width, sizes.small, tape), *closing]
-    others = height_of(strips_of([heading, *joined], width, sizes))
-    page = float(live.height)
-    room = Room(width, page - height_of(said) - others - _SPARE, page - others - _SPARE, sizes.body)
-    return [heading, *sheet_map(placed, first, printed, room, sizes.small), *joined]
+    joined = [*joined_maps(job.placed, first, width, sizes.small, job.check.tape), *closing]
+    left = setting.height - taken - height_of(strips_of([heading, *joined], width, sizes)) - _SPARE
+    page = setting.height - height_of(strips_of([heading], width, sizes)) - _SPARE
+    return [
+        heading,
+        *sheet_map(job.placed, first, job.printed, Room(width, left, page, sizes.body), sizes.small),
+        *joined,
+    ]
 
 
-def _type_for(live: Area) -> tuple[Sizes, float]:
-    """Sizes of type and the width of the column, grown together on large paper."""
-    grown = min(max(min(float(live.width) / _COLUMN, float(live.height) / _PAGE), 1.0), _LARGEST)
-    return Sizes(*(size * grown for size in (10, 8.8, 20, 13))), min(float(live.width), _COLUMN * grown)
-
-
-def _words(check: PrintCheck, paper: Paper, correction: Correction, beside: bool) -> list[Block]:
+def _words(job: _Job, beside: bool) -> list[Block]:
     """All that is said before the maps; ``beside`` where readings can be written beside the bars."""
-    name = called(paper)
+    name = called(job.paper)
     where = "beside them" if beside else "down"
     bar = "100 mm, or 4 in"
     blanks = Blanks((NumberRow("Bar across the sheet", bar), NumberRow("Bar along the sheet", bar)))
@@ -141,7 +191,7 @@ def _words(check: PrintCheck, paper: Paper, correction: Correction, beside: bool
         ),
         *(() if beside else (blanks,)),
         Heading("2  What the readings mean"),
-        findings(paper, check.tape, (correction.across, correction.along)),
+        findings(job.paper, job.check.tape, (job.correction.across, job.correction.along)),
     ]
 
 
@@ -155,22 +205,20 @@ def _frame(whole: Area) -> list[Item]:
 
 
 def _pointers(inside: Area, live: Area, size: float) -> Iterator[Item]:
-    """An arrow head at either bar with a line to write its reading on; nothing where one of them has no room."""
+    """An arrow head at either bar, and a line to write its reading on; nothing where one of them has no room."""
     across, along = bars(inside)
     said = "This bar measures", "And this one"
-    needed = width_of(said[0], size, True) + _BLANK + 10
-    left, low = across.start[0] + FOUR_INCHES + 4, along.start[1] + FOUR_INCHES + 4
-    if inside.right - left < needed or live.top - low < needed:
+    needed = width_of(said[0], size, True) + _ARROW + _BLANK + 6
+    left, low = float(across.start[0] + FOUR_INCHES + 4), float(along.start[1] + FOUR_INCHES + 4)
+    if float(inside.right) - left < needed or float(live.top) - low < needed:
         return
-    x, y = float(left), float(across.start[1]) + 0.9
-    yield Solid(((x, y), (x + _ARROW, y + _ARROW / 2), (x + _ARROW, y - _ARROW / 2)))
-    x += _ARROW + 1.5
-    yield Text(x, y - size * 0.12, said[0], size, bold=True)
-    x += width_of(said[0], size, True) + 2
-    yield Line(LineType.THIN, x, y - size * 0.12, x + _BLANK, y - size * 0.12)
-    x, y = float(along.start[0]) - 0.9, float(low)
-    yield Solid(((x, y), (x + _ARROW / 2, y + _ARROW), (x - _ARROW / 2, y + _ARROW)))
-    y += _ARROW + 1.5
-    yield Text(x + size * 0.12, y, said[1], size, bold=True, turn=90)
-    y += width_of(said[1], size, True) + 2
-    yield Line(LineType.THIN, x + size * 0.12, y, x + size * 0.12, y + _BLANK)
+    middle, half, drop = float(across.start[1]) + 0.9, _ARROW / 2, size * 0.12
+    yield Solid(((left, middle), (left + _ARROW, middle + half), (left + _ARROW, middle - half)))
+    yield Text(left + _ARROW + 1.5, middle - drop, said[0], size, bold=True)
+    start = left + _ARROW + width_of(said[0], size, True) + 3.5
+    yield Line(LineType.THIN, start, middle - drop, start + _BLANK, middle - drop)
+    middle = float(along.start[0]) - 0.9
+    yield Solid(((middle, low), (middle + half, low + _ARROW), (middle - half, low + _ARROW)))
+    yield Text(middle + drop, low + _ARROW + 1.5, said[1], size, bold=True, turn=90)
+    start = low + _ARROW + width_of(said[1], size, True) + 3.5
+    yield Line(LineType.THIN, middle + drop, start, middle + drop, start + _BLANK)

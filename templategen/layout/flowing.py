@@ -228,7 +228,7 @@ def _(block: Findings, width: float, sizes: Sizes) -> Iterator[Strip]:
     """Reading, meaning and remedy in three columns, under a line that says so."""
     readings = [(reading, sizes.body, True) for row in block.rows for reading in row.readings]
     meaning_at = max(width_of(*reading) for reading in [*readings, (block.heads[0], sizes.small, False)]) + 4
-    remedy_at = meaning_at + (width - meaning_at) * _MEANING_COLUMN
+    remedy_at = meaning_at + max((width - meaning_at) * _MEANING_COLUMN, width_of(block.heads[1], sizes.small) + 3)
     columns = (0.0, meaning_at, remedy_at)
     base = -sizes.small * LEADING * 0.75
     heads = (Text(left, base, head, sizes.small) for left, head in zip(columns, block.heads, strict=True))

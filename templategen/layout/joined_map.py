@@ -16,7 +16,7 @@ if TYPE_CHECKING:
 
 MOST_PIECES = 60
 """Pieces of one template that are drawn: our choice, as for sheets."""
-_CAP = 0.72 * MM_PER_POINT
+_CAP, _DESCENT = 0.72 * MM_PER_POINT, 0.21 * MM_PER_POINT
 _RAISED = 1.6
 """By how much every other piece stands higher, in mm."""
 _BETWEEN_ROWS = 3.5
@@ -87,7 +87,7 @@ def _row(
     """Boxes side by side, every other one raised, over each join its letter; and how low they reach."""
     items: list[Item] = []
     letters = top - size * _CAP
-    high = letters - 1.2
+    high = letters - size * _DESCENT - 0.6
     deep = 2 * size * 0.43 + 1.8
     x = 0.0
     last = len(row) - 1

@@ -79,7 +79,7 @@ def _(block: Blanks) -> Iterator[str]:
 @_lines.register
 def _(block: Findings) -> Iterator[str]:
     for row in block.rows:
-        yield from _wrap(f"{', or '.join(row.readings)}: {row.meaning} {row.remedy}", rest="    ")
+        yield from _wrap(f"{', or '.join(row.readings)}: {row.meaning}. {row.remedy}", rest="    ")
     yield ""
 
 
