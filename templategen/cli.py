@@ -72,10 +72,11 @@ def make(spec: Path, out: Path, paper: str | None, only: tuple[str, ...], despit
         if notice.level != "note":
             click.echo(f"{notice.level}: {notice.text}")
     sheets = len(kit.sheets)
+    first = "Print page 1 by itself and measure its two bars before the others. " if kit.check else ""
     click.echo(f"Wrote {', '.join(files)} to {out}.")
     click.echo(
         f"Print {sheets} {'sheet' if sheets == 1 else 'sheets'} of {kit.paper.name} paper from {out / 'kit.pdf'}: "
-        "actual size, 100 %, one-sided. Then measure both bars on every sheet."
+        f"actual size, 100 %, one-sided. {first}Then measure both bars on every sheet."
     )
 
 

@@ -12,7 +12,7 @@ from tempfile import NamedTemporaryFile
 
 from .drawing import set_text
 from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
-from .layout import WORDS, Correction, Kit, alone, lay_out
+from .layout import CHECK, WORDS, Correction, Kit, PrintCheck, alone, lay_out
 from .papers import Paper, paper_named, unknown_paper
 from .planning import Plan
 from .spec import Spec
@@ -29,7 +29,7 @@ class Options:
 
     paper: str | None = None
     only: tuple[str, ...] = ()
-    """Names of templates; empty, or "all", for all of them and the work order."""
+    """Names of templates; empty, or "all", for all of them, the work order and the print check."""
     despite_stops: bool = False
 
 
@@ -51,11 +51,12 @@ def make_kit(plan: Plan, options: Options | None = None) -> Kit:
         title=spec.title,
         subject="Full-scale curtain templates and work order",
         words=work_order.words(plan) if not only or WORDS in only else (),
-        drawings=draw_templates(plan, only) if only != (WORDS,) else (),
+        drawings=draw_templates(plan, only),
         paper=_paper_of(spec, options.paper),
         margins=(margins.left.mm, margins.right.mm, margins.top.mm, margins.bottom.mm),
         tape=plan.tape,
         correction=Correction(spec.printer.across.mm / 100, spec.printer.along.mm / 100),
+        check=PrintCheck(plan.tape) if not only or CHECK in only else None,
     )
 
 
@@ -71,7 +72,7 @@ def kit_files(plan: Plan, options: Options | None = None) -> tuple[Kit, dict[str
     files = {
         "kit.pdf": pdf(kit, _attachments(plan, options or Options())),
         "kit.json": record.encode(),
-        "work-order.txt": text(kit.words or work_order.words(plan)).encode(),
+        "work-order.txt": text([*(kit.words or work_order.words(plan)), *kit.check]).encode(),
     }
     for drawing in kit.drawings:
         described = f"{' '.join(drawing.caption)} Scale 1:1."
@@ -136,7 +137,7 @@ def faults_of(options: Options, spec: Spec | None = None) -> list[Fault]:
             faults.append(Fault("title", repr(spec.title), str(missing)))
     if options.paper is not None and paper_named(options.paper) is None:
         faults.append(Fault("--paper", repr(options.paper), unknown_paper(options.paper)))
-    known = [*TEMPLATES, WORDS]
+    known = [*TEMPLATES, WORDS, CHECK]
     for asked in options.only:
         if _plain(asked) not in (*known, EVERYTHING):
             near = get_close_matches(_plain(asked), known, 1)

@@ -8,6 +8,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TypeAlias
 
+from .items import Item
+
 
 @dataclass(frozen=True, slots=True)
 class Heading:
@@ -63,9 +65,38 @@ class Blanks:
     """On how many things it is to be measured."""
 
 
+@dataclass(frozen=True, slots=True)
+class Finding:
+    """What a measurement may come to, what it then means, and what to do."""
+
+    readings: tuple[str, ...]
+    """The same reading in one unit and in another."""
+    meaning: str
+    remedy: str
+
+
+@dataclass(frozen=True, slots=True)
+class Findings:
+    """Findings one below the other, under the three things that they say."""
+
+    heads: tuple[str, str, str]
+    rows: tuple[Finding, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Figure:
+    """A picture of this height, in mm, as wide as it likes, that no page divides."""
+
+    height: float
+    items: tuple[Item, ...]
+    """From its top left corner, so that y is negative."""
+    words: str
+    """The same in words, for who cannot see it; "" where words beside it say so already."""
+
+
 MOST_BOXES = 36
 """Boxes drawn for one step; for more things than that there is a blank for a tally."""
 MOST_BLANKS = 4
 """Lines to write on for one measurement."""
 
-Block: TypeAlias = Heading | Paragraph | Remark | Numbers | Step | Blanks
+Block: TypeAlias = Heading | Paragraph | Remark | Numbers | Step | Blanks | Findings | Figure

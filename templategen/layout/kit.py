@@ -12,6 +12,7 @@ from ..errors import Fault, Refusal
 from ..lengths import Tape
 from ..papers import Paper
 from .area import Area
+from .first_page import CHECK, FirstPage, PrintCheck, first_page
 from .flowing import flow
 from .furniture import Bar, bars, live_area, sheet_items
 from .packing import Bound
@@ -65,6 +66,8 @@ class Kit:
     """What distances are shown on."""
     drawings: tuple[Drawing, ...]
     words: tuple[Block, ...]
+    check: tuple[Block, ...]
+    """The words of the first page; none where the kit has none."""
     sheets: tuple[Sheet, ...]
     bound: Bound
     """How few sheets its templates could take at all."""
@@ -79,11 +82,13 @@ def lay_out(
     margins: tuple[Fraction, Fraction, Fraction, Fraction],
     tape: Tape,
     correction: Correction | None = None,
+    check: PrintCheck | None = None,
 ) -> Kit:
-    """Everything on sheets: words first, then the pieces of all drawings together.
+    """Everything on sheets: the first page, words, then the pieces of all drawings together.
 
-    ``margins`` are left, right, top and bottom, in mm; ``tape`` is what distances are shown on.
-    Raises Refusal where the paper is too small to hold the bars or a template.
+    ``margins`` are left, right, top and bottom, in mm; ``tape`` is what distances
+    are shown on; without ``check`` there is no first page. Raises Refusal where
+    the paper is too small to hold the bars or a template.
     """
     correction = correction or Correction()
     whole = _inside(paper, margins, correction)
@@ -91,22 +96,21 @@ def lay_out(
     _refuse_small(paper, live)
     pages = flow(words, live) if words else []
     placed, bound = place_all(drawings, live, paper, tape)
-    total = len(pages) + len(placed)
+    front = first_page(check, placed, len(pages), whole, paper, correction) if check else FirstPage(whole)
+    said = [*((CHECK, front.inside, items) for items in front.sheets), *((WORDS, whole, items) for items in pages)]
+    total = len(said) + len(placed)
     sheets: list[Sheet] = []
-    for number in range(1, total + 1):
-        on_it = placed[number - len(pages) - 1] if number > len(pages) else []
-        items = pages[number - 1] if number <= len(pages) else []
+    for name, area, items in said:
+        number = len(sheets) + 1
+        furniture = sheet_items(area, title, number, total, (), correction.remark)
+        sheets.append(Sheet(number, (name,), (), (*furniture, *items), bars(area)))
+    for on_it in placed:
+        number = len(sheets) + 1
         used = {kind for each in on_it for kind in each.line_types}
-        sheets.append(
-            Sheet(
-                number,
-                (WORDS,) if number <= len(pages) else tuple(dict.fromkeys(each.piece.drawing.name for each in on_it)),
-                tuple(on_it),
-                (*sheet_items(whole, title, number, total, used, correction.remark), *items),
-                bars(whole),
-            )
-        )
-    return Kit(title, subject, paper, correction, tape, tuple(drawings), tuple(words), tuple(sheets), bound)
+        holds = tuple(dict.fromkeys(each.piece.drawing.name for each in on_it))
+        furniture = sheet_items(whole, title, number, total, used, correction.remark)
+        sheets.append(Sheet(number, holds, tuple(on_it), tuple(furniture), bars(whole)))
+    return Kit(title, subject, paper, correction, tape, tuple(drawings), tuple(words), front.words, tuple(sheets), bound)
 
 
 def _inside(paper: Paper, margins: tuple[Fraction, Fraction, Fraction, Fraction], correction: Correction) -> Area:

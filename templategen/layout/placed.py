@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from ..drawing import Item, Line, LineType, Ring
+from .area import Area
 from .pieces import Piece
 
 
@@ -40,6 +41,14 @@ class Placed:
         """The unit vector from the datum edge to the side that the template lies on."""
         side = self.piece.drawing.inward
         return (-side, 0) if self.turn else (0, side)
+
+    @property
+    def area(self) -> Area:
+        """The whole piece, as it lies on the sheet."""
+        length, low, high = self.piece.length, Fraction(self.piece.drawing.low), Fraction(self.piece.drawing.high)
+        if self.turn:
+            return Area(self.x - high, self.y, self.x - low, self.y + length)
+        return Area(self.x, self.y + low, self.x + length, self.y + high)
 
     def at(self, along: Fraction) -> tuple[Fraction, Fraction]:
         """Where on the sheet the point of the datum edge at ``along`` lies."""

@@ -12,6 +12,8 @@ from ..drawing.blocks import (
     MOST_BOXES,
     Blanks,
     Block,
+    Figure,
+    Findings,
     Heading,
     NumberRow,
     Numbers,
@@ -72,6 +74,20 @@ def _(block: Blanks) -> Iterator[str]:
     blanks = "  ".join(["________"] * min(block.times, MOST_BLANKS))
     for row in block.rows:
         yield from _number_row(NumberRow(row.label, f"{row.value}   measured: {blanks}"))
+
+
+@_lines.register
+def _(block: Findings) -> Iterator[str]:
+    for row in block.rows:
+        yield from _wrap(f"{', or '.join(row.readings)}: {row.meaning}. {row.remedy}", rest="    ")
+    yield ""
+
+
+@_lines.register
+def _(block: Figure) -> Iterator[str]:
+    if block.words:
+        yield from _wrap(block.words)
+        yield ""
 
 
 def _number_row(row: NumberRow) -> Iterator[str]:
