@@ -110,7 +110,9 @@ def lay_out(
         holds = tuple(dict.fromkeys(each.piece.drawing.name for each in on_it))
         furniture = sheet_items(whole, title, number, total, used, correction.remark)
         sheets.append(Sheet(number, holds, tuple(on_it), tuple(furniture), bars(whole)))
-    return Kit(title, subject, paper, correction, tape, tuple(drawings), tuple(words), front.words, tuple(sheets), bound)
+    return Kit(
+        title, subject, paper, correction, tape, tuple(drawings), tuple(words), front.words, tuple(sheets), bound
+    )
 
 
 def _inside(paper: Paper, margins: tuple[Fraction, Fraction, Fraction, Fraction], correction: Correction) -> Area:
