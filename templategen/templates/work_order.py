@@ -7,11 +7,9 @@ from collections.abc import Iterator
 from ..drawing.blocks import Blanks, Block, Heading, NumberRow, Numbers, Paragraph, Remark, Step
 from ..lengths import Length
 from ..planning import SECTIONS, Plan
-from .places import place_of
+from .places import MOST_PLACES, place_of
 
 LEVELS = {"stop": "Stop", "warning": "Warning", "note": "Note"}
-MOST_PLACES = 60
-"""Loop centres written out in the work order; beyond that the strip and the plan have them."""
 NUMBERS = ("From the floor to the cut", "The new hem", "The loops", "How it hangs", "The offcut")
 """Sections of the plan, what is needed first first."""
 
