@@ -2,6 +2,7 @@
 
 from .alone import alone
 from .kit import WORDS, Correction, Kit, Placed, Sheet, lay_out
+from .orienting import Orientation, turned
 from .pieces import Join, Piece
 from .slicing import items_of
 from .splitting import split
@@ -11,6 +12,7 @@ __all__ = [
     "Correction",
     "Join",
     "Kit",
+    "Orientation",
     "Piece",
     "Placed",
     "Sheet",
@@ -18,4 +20,5 @@ __all__ = [
     "items_of",
     "lay_out",
     "split",
+    "turned",
 ]

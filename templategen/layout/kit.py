@@ -14,6 +14,7 @@ from .area import Area
 from .flowing import flow
 from .free_places import free_places
 from .furniture import Bar, bars, live_area, sheet_items
+from .orienting import Orientation, oriented
 from .packing import pack
 from .pieces import Piece
 from .slicing import items_of
@@ -114,13 +115,27 @@ def lay_out(
     paper: Paper,
     margins: tuple[Fraction, Fraction, Fraction, Fraction],
     correction: Correction | None = None,
+    orientation: Orientation = "portrait",
 ) -> Kit:
     """Everything on sheets: words first, then the pieces of all drawings together.
 
     ``margins`` are left, right, top and bottom, in mm. Raises Refusal where the
     paper is too small to hold the bars or a template.
     """
-    correction = correction or Correction()
+    kept = correction or Correction()
+    return oriented(lambda each: _laid_out(title, subject, words, drawings, each, margins, kept), paper, orientation)
+
+
+def _laid_out(
+    title: str,
+    subject: str,
+    words: Sequence[Block],
+    drawings: Sequence[Drawing],
+    paper: Paper,
+    margins: tuple[Fraction, Fraction, Fraction, Fraction],
+    correction: Correction,
+) -> Kit:
+    """Everything on sheets of ``paper`` as it is."""
     whole = _inside(paper, margins, correction)
     live = live_area(whole)
     _refuse_small(paper, live)

@@ -22,7 +22,8 @@ TEMPLATES: Mapping[str, Callable[[Plan], list[Drawing]]] = MappingProxyType(
 """Every template by its name. A new one is a module and a line here."""
 
 STRIP = "spacing strip"
-"""The template that is made by choice: whole or half, one or several."""
+STRIPS = frozenset({STRIP, "half strip"})
+"""What the first of these is called when it is drawn: whole or half, by choice."""
 
 
 def draw_templates(plan: Plan, only: tuple[str, ...] = (), choices: Choices | None = None) -> list[Drawing]:
@@ -40,4 +41,4 @@ def draw_templates(plan: Plan, only: tuple[str, ...] = (), choices: Choices | No
     return drawings
 
 
-__all__ = ["TEMPLATES", "Choices", "draw_templates"]
+__all__ = ["STRIPS", "TEMPLATES", "Choices", "draw_templates"]
