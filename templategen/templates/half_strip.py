@@ -171,8 +171,11 @@ def _has_room(row: Sequence[_Label], end: Fraction) -> bool:
 
 
 def _spread(row: Sequence[_Label], pitch: float) -> list[int]:
-    """Which loops carry a label: every so many from the first, and the last."""
-    every = ceil((max(label.width for label in row) + BETWEEN_LABELS) / pitch)
+    """Which loops carry a label: every so many from the first, and the last.
+
+    So many is odd: the middle between two labels is then between two loops, and free for a join.
+    """
+    every = ceil((max(label.width for label in row) + BETWEEN_LABELS) / pitch) | 1
     last = len(row) - 1
     kept = list(range(0, last, every))
     while kept and row[last].left - row[kept[-1]].right < BETWEEN_LABELS:

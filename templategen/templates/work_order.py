@@ -147,7 +147,7 @@ def _taping(choices: Choices) -> str:
 def _marking(plan: Plan, choices: Choices) -> str:
     """How the strip is laid to the casing: once, or half by half."""
     several = (
-        f" There are {choices.strips} strips, all alike: as many panels can be marked at once."
+        f" There are {choices.strips} of them, all alike: as many panels can be marked at once."
         if choices.strips > 1
         else ""
     )
