@@ -118,14 +118,22 @@ def _letter(drawing: Drawing, join: Join, trimmed_here: bool) -> Iterator[Item]:
 
 def _hint(piece: Piece, join: Join, trimmed_here: bool) -> Iterator[Item]:
     """What to do with the paper beyond the match line: cut it off, or lay the neighbour on it."""
-    low, high = sorted(float(y) for y in piece.drawing.registration)
-    middle = (low + high) / 2
-    if trimmed_here:
-        yield Text(join.at - TOOTH - 1, middle, "cut off", 7, Anchor.MIDDLE, turn=90)
-    else:
-        hint = f"piece {piece.number + 1} lies on this"
-        size = min(_HINT_SIZE, _HINT_SIZE * (high - low - 2 * RING - 1) / width_of(hint, _HINT_SIZE))
-        yield Text(join.at + TONGUE - 2.5, middle, hint, size, Anchor.MIDDLE, turn=90)
+    hint, largest = ("cut off", 7) if trimmed_here else (f"piece {piece.number + 1} lies on this", _HINT_SIZE)
+    wide = width_of(hint, largest)
+    low, high = _hint_room(piece.drawing, join, wide)
+    x = join.at - TOOTH - 1 if trimmed_here else join.at + TONGUE - Fraction(5, 2)
+    size = largest if trimmed_here else min(largest, largest * (high - low) / wide)
+    yield Text(x, (low + high) / 2, hint, size, Anchor.MIDDLE, turn=90)
+
+
+def _hint_room(drawing: Drawing, join: Join, wide: float) -> tuple[float, float]:
+    """From and to between the registration marks: all of it, or what of it is clear of the check length's line."""
+    low, high = sorted(float(y) for y in drawing.registration)
+    low, high = low + RING + 0.5, high - RING - 0.5
+    check = float(drawing.lane.low) + _CHECK_ROW
+    if check_length(join) is None or abs(check - (low + high) / 2) > wide / 2:
+        return low, high
+    return max((low, check - 0.8), (check + 0.8, high), key=lambda part: part[1] - part[0])
 
 
 def _check_length(piece: Piece, join: Join, trimmed_here: bool) -> Iterator[Item]:

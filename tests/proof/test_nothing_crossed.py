@@ -68,6 +68,11 @@ class TestOfTwelvePanels:
     def test_nothing_is_crossed(self, panel: Panel) -> None:
         assert list(crossed(made(panel).kit)) == []
 
+    def test_nothing_is_crossed_on_its_half_strips(self, panel: Panel) -> None:
+        kit = make_kit(made(panel).plan, Options(only=("spacing strip",), half_strip=True, strips=2))
+        assert list(crossed(kit)) == []
+        assert list(outside(kit, margins(kit, *_MARGINS))) == []
+
     def test_no_join_runs_through_a_loop(self, panel: Panel) -> None:
         assert _joins_on_loops(made(panel).kit) == []
 
