@@ -18,7 +18,7 @@ if TYPE_CHECKING:
     from .making import Options, kit_files, make_kit, write_files, write_kit
     from .planning import make_plan
     from .spec import load_spec, read_spec
-    from .templates import draw_templates
+    from .templates import Choices, draw_templates
 
 _HOMES = {
     "read_length": "lengths",
@@ -31,9 +31,11 @@ _HOMES = {
     "write_kit": "making",
     "load_spec": "spec",
     "Options": "making",
+    "Choices": "templates",
 }
 
 __all__ = [
+    "Choices",
     "Options",
     "draw_templates",
     "kit_files",

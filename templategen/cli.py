@@ -49,8 +49,20 @@ def plan(spec: Path, as_json: bool) -> None:
 @click.option("--out", required=True, type=click.Path(path_type=Path), help="Folder to write the kit into.")
 @click.option("--paper", metavar="NAME", help="letter, a4, legal, tabloid, a3 ...: instead of the spec's paper.")
 @click.option("--only", metavar="TEMPLATE", multiple=True, help="Only this template; can be given several times.")
+@click.option("--orientation", metavar="WAY", help="portrait, landscape, or least for whichever takes fewer sheets.")
+@click.option("--half-strip/--whole-strip", default=None, help="A spacing strip to the centre, turned for the rest.")
+@click.option("--strips", metavar="N", help="How many spacing strips to print, from 1 to 20.")
 @click.option("--despite-stops", is_flag=True, help="Make the kit even where the plan says stop.")
-def make(spec: Path, out: Path, paper: str | None, only: tuple[str, ...], despite_stops: bool) -> None:
+def make(
+    spec: Path,
+    out: Path,
+    paper: str | None,
+    only: tuple[str, ...],
+    orientation: str | None,
+    half_strip: bool | None,
+    strips: str | None,
+    despite_stops: bool,
+) -> None:
     """Make the kit for SPEC: templates and work order as PDF and SVG.
 
     SPEC is a spec, or the kit.pdf of an earlier kit, which is made again from what it carries.
@@ -64,6 +76,9 @@ def make(spec: Path, out: Path, paper: str | None, only: tuple[str, ...], despit
         paper=options.paper if paper is None else paper,
         only=only or options.only,
         despite_stops=despite_stops,
+        orientation=options.orientation if orientation is None else orientation,
+        half_strip=options.half_strip if half_strip is None else half_strip,
+        strips=options.strips if strips is None else _number(strips),
     )
     made = make_plan(_read(text, spec.name, lambda read: faults_of(options, read)))
     kit, files = kit_files(made, options)
@@ -73,9 +88,11 @@ def make(spec: Path, out: Path, paper: str | None, only: tuple[str, ...], despit
             click.echo(f"{notice.level}: {notice.text}")
     sheets = len(kit.sheets)
     first = "Print page 1 by itself and measure its two bars before the others. " if kit.check else ""
+    way = ", landscape," if kit.paper.width > kit.paper.height else ""
     click.echo(f"Wrote {', '.join(files)} to {out}.")
+    count = f"{sheets} {'sheet' if sheets == 1 else 'sheets'}"
     click.echo(
-        f"Print {sheets} {'sheet' if sheets == 1 else 'sheets'} of {kit.paper.name} paper from {out / 'kit.pdf'}: "
+        f"Print {count} of {kit.paper.name} paper{way} from {out / 'kit.pdf'}: "
         f"actual size, 100 %, one-sided. {first}Then measure both bars on every sheet."
     )
 
@@ -124,6 +141,11 @@ def _read(text: str, name: str, faults_with: Callable[[Spec | None], list[Fault]
     if faults := faults_with(spec):
         raise Refusal(*faults)
     return spec
+
+
+def _number(typed: str) -> int | str:
+    """A whole number where one was typed; anything else as it is, to be refused with the rest."""
+    return int(typed) if typed.isascii() and typed.isdigit() and len(typed) < 10 else typed
 
 
 def _asking(prompt: str, default: str) -> str:

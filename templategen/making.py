@@ -9,18 +9,22 @@ from dataclasses import dataclass
 from difflib import get_close_matches
 from pathlib import Path
 from tempfile import NamedTemporaryFile
+from typing import Any
 
 from .drawing import set_text
 from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
-from .layout import CHECK, WORDS, Correction, Kit, PrintCheck, alone, lay_out
+from .layout import CHECK, WORDS, Contents, Correction, Kit, Orientation, PrintCheck, alone, lay_out, turned
 from .papers import Paper, paper_named, unknown_paper
 from .planning import Plan
-from .spec import Spec
-from .templates import TEMPLATES, draw_templates, work_order
+from .spec import FIELDS, Spec
+from .spec.values import Wrong, read_value
+from .templates import STRIPS, TEMPLATES, Choices, draw_templates, work_order
 
 SPEC_NAME, OPTIONS_NAME = "spec.toml", "make.json"
 """What a kit's PDF carries: the spec it was made from, and what was asked for besides."""
 EVERYTHING = "all"
+FLAGS = {"orientation": "--orientation", "half_strip": "--half-strip", "strips": "--strips"}
+"""Fields of [paper] that an option may stand in place of, and what it is called on the command line."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -31,6 +35,11 @@ class Options:
     only: tuple[str, ...] = ()
     """Names of templates; empty, or "all", for all of them, the work order and the print check."""
     despite_stops: bool = False
+    orientation: str | None = None
+    """"portrait", "landscape" or "least"; as all below, None for what the spec says."""
+    half_strip: bool | None = None
+    strips: int | str | None = None
+    """As it was typed: what is no whole number is refused with all else that is wrong."""
 
 
 def make_kit(plan: Plan, options: Options | None = None) -> Kit:
@@ -46,17 +55,21 @@ def make_kit(plan: Plan, options: Options | None = None) -> Kit:
         raise StoppedPlan(tuple(notice.text for notice in plan.stops))
     only = _named(options.only)
     spec = plan.spec
+    choices = choices_of(spec, options)
+    orientation: Orientation | None = _chosen("orientation", spec, options)
     margins = spec.paper.margins
-    return lay_out(
+    contents = Contents(
         title=spec.title,
         subject="Full-scale curtain templates and work order",
-        words=work_order.words(plan) if not only or WORDS in only else (),
-        drawings=draw_templates(plan, only),
-        paper=_paper_of(spec, options.paper),
+        words=work_order.words(plan, choices) if not only or WORDS in only else (),
+        drawings=draw_templates(plan, only, choices),
         margins=(margins.left.mm, margins.right.mm, margins.top.mm, margins.bottom.mm),
         tape=plan.tape,
         correction=Correction(spec.printer.across.mm / 100, spec.printer.along.mm / 100),
         check=PrintCheck(plan.tape) if not only or CHECK in only else None,
+    )
+    return lay_out(
+        contents, _paper_of(spec, options.paper, upright=orientation is not None), orientation or "portrait"
     )
 
 
@@ -67,12 +80,13 @@ def kit_files(plan: Plan, options: Options | None = None) -> tuple[Kit, dict[str
     from .writers.svg import svg
     from .writers.text import text
 
+    options = options or Options()
     kit = make_kit(plan, options)
     record = json.dumps(kit_record(kit), ensure_ascii=False, indent=1) + "\n"
     files = {
-        "kit.pdf": pdf(kit, _attachments(plan, options or Options())),
+        "kit.pdf": pdf(kit, _attachments(plan, options)),
         "kit.json": record.encode(),
-        "work-order.txt": text([*(kit.words or work_order.words(plan)), *kit.check]).encode(),
+        "work-order.txt": text([*(kit.words or work_order.words(plan, choices_of(plan.spec, options))), *kit.check]).encode(),
     }
     for drawing in kit.drawings:
         described = f"{' '.join(drawing.caption)} Scale 1:1."
@@ -83,10 +97,12 @@ def kit_files(plan: Plan, options: Options | None = None) -> tuple[Kit, dict[str
 def write_kit(kit: Kit, files: dict[str, bytes], folder: Path) -> None:
     """Write a kit's ``files`` into ``folder``, and take away what an earlier kit left there that would mislead.
 
-    That is a template of the same kind under another number: "cut gauge 2" beside a new "cut gauge".
+    That is a template of the same kind under another number, "cut gauge 2" beside a new "cut gauge", or made
+    the other way, a whole strip beside a half one.
     """
     write_files(files, folder)
-    for family in {drawing.family for drawing in kit.drawings}:
+    families = {drawing.family for drawing in kit.drawings}
+    for family in families | (STRIPS if families & STRIPS else set()):
         numbered = re.compile(rf"{re.escape(family.replace(' ', '-'))}(-\d+)?\.svg")
         for path in folder.iterdir():
             if numbered.fullmatch(path.name) and path.name not in files:
@@ -144,7 +160,29 @@ def faults_of(options: Options, spec: Spec | None = None) -> list[Fault]:
             hint = f"did you mean {near[0]!r}? " if near else ""
             right = f"no such template; {hint}there are {', '.join(known)}, and {EVERYTHING}"
             faults.append(Fault("--only", repr(asked), right))
+    for name, flag in FLAGS.items():
+        try:
+            _read(name, options)
+        except Wrong as wrong:
+            faults += [Fault(flag, fault.read, fault.right) for fault in wrong.faults]
     return faults
+
+
+def choices_of(spec: Spec, options: Options) -> Choices:
+    """How the spacing strip is made: as ``options`` say, else as ``spec`` does."""
+    return Choices(_chosen("half_strip", spec, options), _chosen("strips", spec, options))
+
+
+def _chosen(name: str, spec: Spec, options: Options) -> Any:
+    """What is asked for under that name of [paper]: by ``options``, else by ``spec``."""
+    asked = _read(name, options)
+    return getattr(spec.paper, name) if asked is None else asked
+
+
+def _read(name: str, options: Options) -> Any:
+    """An option as the field of its name takes it; None where it is not given. Raises Wrong."""
+    value = getattr(options, name)
+    return None if value is None else read_value(FIELDS[f"paper.{name}"], value, None)
 
 
 def _named(only: tuple[str, ...]) -> tuple[str, ...]:
@@ -153,14 +191,16 @@ def _named(only: tuple[str, ...]) -> tuple[str, ...]:
     return () if EVERYTHING in names else names
 
 
-def _paper_of(spec: Spec, name: str | None) -> Paper:
+def _paper_of(spec: Spec, name: str | None, *, upright: bool) -> Paper:
     """The paper that ``spec`` asks for; the one called ``name`` takes its place where that is given.
 
     Without a word in the spec it is letter where numbers are shown in inches, A4 where they are metric.
+    A sheet of one's own size lies as it is written, unless it is to be ``upright``.
     """
     asked = spec.paper
     if name is None and asked.width is not None and asked.height is not None:
-        return Paper("custom", asked.width.mm, asked.height.mm)
+        own = Paper("custom", asked.width.mm, asked.height.mm)
+        return turned(own) if upright and own.width > own.height else own
     paper = paper_named(name or asked.name or ("letter" if spec.units == "inch" else "a4"))
     assert paper is not None, "names of papers are checked when spec and options are read"
     return paper
@@ -176,4 +216,7 @@ def _attachments(plan: Plan, options: Options) -> dict[str, str]:
     if not plan.spec.source:
         return {}
     asked = {"paper": options.paper, "only": list(options.only)}
-    return {SPEC_NAME: plan.spec.source} | ({OPTIONS_NAME: json.dumps(asked)} if any(asked.values()) else {})
+    chosen = {name: value for name in FLAGS if (value := _read(name, options)) is not None}
+    if not (options.paper or options.only or chosen):
+        return {SPEC_NAME: plan.spec.source}
+    return {SPEC_NAME: plan.spec.source, OPTIONS_NAME: json.dumps(asked | chosen)}

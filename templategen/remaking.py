@@ -5,11 +5,14 @@ from __future__ import annotations
 import json
 import logging
 from pathlib import Path
+from typing import Any
 
 from .errors import Fault, Refusal
-from .making import OPTIONS_NAME, SPEC_NAME, Options
+from .making import FLAGS, OPTIONS_NAME, SPEC_NAME, Options
 
 MOST_BYTES = 64 * 2**20
+KINDS = {"orientation": str, "half_strip": bool, "strips": int}
+"""What each option is that is attached only where it was given."""
 
 
 def carried_by(path: Path) -> tuple[str, Options]:
@@ -37,10 +40,11 @@ def carried_by(path: Path) -> tuple[str, Options]:
     return text, asked
 
 
-def _options(asked: object) -> Options:
+def _options(asked: Any) -> Options:
     """The options as they were attached. Raises ValueError where they are not what was attached."""
     match asked:
         case {"paper": str() | None as paper, "only": [*only]} if all(isinstance(name, str) for name in only):
-            return Options(paper, tuple(only))
-        case _:
-            raise ValueError(OPTIONS_NAME)
+            chosen = {name: asked[name] for name in FLAGS if name in asked}
+            if all(type(value) is KINDS[name] for name, value in chosen.items()):
+                return Options(paper, tuple(only), **chosen)
+    raise ValueError(OPTIONS_NAME)

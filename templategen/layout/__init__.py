@@ -2,7 +2,8 @@
 
 from .alone import alone
 from .first_page import CHECK, PrintCheck
-from .kit import WORDS, Correction, Kit, Sheet, lay_out
+from .kit import WORDS, Contents, Correction, Kit, Sheet, lay_out
+from .orienting import Orientation, turned
 from .pieces import Join, Piece
 from .placed import Placed
 from .slicing import items_of
@@ -11,9 +12,11 @@ from .splitting import split
 __all__ = [
     "CHECK",
     "WORDS",
+    "Contents",
     "Correction",
     "Join",
     "Kit",
+    "Orientation",
     "Piece",
     "Placed",
     "PrintCheck",
@@ -22,4 +25,5 @@ __all__ = [
     "items_of",
     "lay_out",
     "split",
+    "turned",
 ]

@@ -15,6 +15,7 @@ from .area import Area
 from .first_page import CHECK, FirstPage, PrintCheck, first_page
 from .flowing import flow
 from .furniture import Bar, bars, live_area, sheet_items
+from .orienting import Orientation, oriented
 from .packing import Bound
 from .placed import Placed
 from .placing import place_all
@@ -73,30 +74,42 @@ class Kit:
     """How few sheets its templates could take at all."""
 
 
-def lay_out(
-    title: str,
-    subject: str,
-    words: Sequence[Block],
-    drawings: Sequence[Drawing],
-    paper: Paper,
-    margins: tuple[Fraction, Fraction, Fraction, Fraction],
-    tape: Tape,
-    correction: Correction | None = None,
-    check: PrintCheck | None = None,
-) -> Kit:
+@dataclass(frozen=True, slots=True)
+class Contents:
+    """What a kit is laid out from, whatever the paper."""
+
+    title: str
+    subject: str
+    words: Sequence[Block]
+    drawings: Sequence[Drawing]
+    margins: tuple[Fraction, Fraction, Fraction, Fraction]
+    """Left, right, top and bottom, in mm."""
+    tape: Tape
+    """What distances are shown on."""
+    correction: Correction = Correction()
+    check: PrintCheck | None = None
+    """What the first page is to know; without it there is no first page."""
+
+
+def lay_out(contents: Contents, paper: Paper, orientation: Orientation = "portrait") -> Kit:
     """Everything on sheets: the first page, words, then the pieces of all drawings together.
 
-    ``margins`` are left, right, top and bottom, in mm; ``tape`` is what distances
-    are shown on; without ``check`` there is no first page. Raises Refusal where
-    the paper is too small to hold the bars or a template.
+    Raises Refusal where the paper is too small to hold the bars or a template.
     """
-    correction = correction or Correction()
-    whole = _inside(paper, margins, correction)
+    return oriented(lambda each: _laid_out(contents, each), paper, orientation)
+
+
+def _laid_out(contents: Contents, paper: Paper) -> Kit:
+    """Everything on sheets of ``paper`` as it is."""
+    title, correction = contents.title, contents.correction
+    whole = _inside(paper, contents.margins, correction)
     live = live_area(whole)
     _refuse_small(paper, live)
-    pages = flow(words, live) if words else []
-    placed, bound = place_all(drawings, live, paper, tape)
-    front = first_page(check, placed, len(pages), whole, paper, correction) if check else FirstPage(whole)
+    pages = flow(contents.words, live) if contents.words else []
+    placed, bound = place_all(contents.drawings, live, paper, contents.tape)
+    front = FirstPage(whole)
+    if contents.check:
+        front = first_page(contents.check, placed, len(pages), whole, paper, correction)
     said = [*((CHECK, front.inside, items) for items in front.sheets), *((WORDS, whole, items) for items in pages)]
     total = len(said) + len(placed)
     sheets: list[Sheet] = []
@@ -111,7 +124,16 @@ def lay_out(
         furniture = sheet_items(whole, title, number, total, used, correction.remark)
         sheets.append(Sheet(number, holds, tuple(on_it), tuple(furniture), bars(whole)))
     return Kit(
-        title, subject, paper, correction, tape, tuple(drawings), tuple(words), front.words, tuple(sheets), bound
+        title=title,
+        subject=contents.subject,
+        paper=paper,
+        correction=correction,
+        tape=contents.tape,
+        drawings=tuple(contents.drawings),
+        words=tuple(contents.words),
+        check=front.words,
+        sheets=tuple(sheets),
+        bound=bound,
     )
 
 

@@ -32,9 +32,9 @@ class About:
 
     meaning: str
     """What it is, so that it can follow "write": "the finished width, side hem to side hem"."""
-    inch: str | int | tuple[str, ...]
+    inch: str | int | bool | tuple[str, ...]
     """Its value in the starting spec in inch units, as it is typed."""
-    metric: str | int | tuple[str, ...]
+    metric: str | int | bool | tuple[str, ...]
     """The same in metric units."""
     measure: str = ""
     """How to measure it or choose it, in whole sentences."""
@@ -45,6 +45,6 @@ class About:
     asked: bool = True
     """Whether the starting spec has it as a value, and it is asked for; not only as a comment."""
 
-    def sample(self, units: Units) -> str | int | tuple[str, ...]:
+    def sample(self, units: Units) -> str | int | bool | tuple[str, ...]:
         """Its value in the starting spec."""
         return self.inch if units == "inch" else self.metric

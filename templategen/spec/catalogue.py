@@ -14,7 +14,8 @@ from ..lengths import Length
 from .about import About
 from .model import Spec
 
-Kind = Literal["length", "lengths", "count", "text", "choice"]
+Kind = Literal["length", "lengths", "count", "text", "choice", "switch"]
+"""A switch is true or false; what it means stands for true."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,7 +75,7 @@ def _kind(annotation: Any) -> tuple[Kind, tuple[str, ...]]:
         return "choice", get_args(annotation)
     if get_origin(annotation) is tuple:
         return "lengths", ()
-    kinds: dict[type, Kind] = {Length: "length", int: "count", str: "text"}
+    kinds: dict[type, Kind] = {Length: "length", bool: "switch", int: "count", str: "text"}
     return kinds[annotation], ()
 
 

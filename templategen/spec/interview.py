@@ -81,6 +81,8 @@ class _Answers:
     def _prompt(self, field: SpecField) -> str:
         if field.choices:
             return f"{field.path} ({', '.join(field.choices)})"
+        if field.kind == "switch":
+            return f"{field.path} (yes, no)"
         more = "; several with a semicolon between them" if field.kind == "lengths" else ""
         return f"{field.path} (for example {_plain(example(field, self.units))}{more})"
 
@@ -90,9 +92,13 @@ class _Answers:
             return _plain(self.literals[field.path])
         if field.choices:
             return field.choices[0] if field.default is None else str(field.default)
+        if field.kind == "switch":
+            return "yes" if field.default else "no"
         return str(field.default) if field.kind == "count" and field.default is not None else ""
 
 
+_SWITCH = {"yes": True, "no": False, "true": True, "false": False}
+"""What people answer, and what stands in the file."""
 _TOGETHER = (
     {"drop.floor_marks", "drop.rod_to_floor", "panel.length"},
     {"panel.hem", "panel.turn_under"},
@@ -118,6 +124,8 @@ def _typed(field: SpecField, answer: str) -> Any:
         return [part.strip() for part in answer.split(";") if part.strip()]
     if field.kind == "count" and answer.isascii() and answer.isdigit() and len(answer) < 10:
         return int(answer)
+    if field.kind == "switch":
+        return _SWITCH.get(answer.lower(), answer)
     return answer
 
 
@@ -131,4 +139,6 @@ def _literal(field: SpecField, answer: str) -> str:
 def _plain(literal: str) -> str:
     """A literal without its quotation marks and brackets, as a person would answer."""
     value = json.loads(literal)
+    if isinstance(value, bool):
+        return "yes" if value else "no"
     return "; ".join(value) if isinstance(value, list) else str(value)

@@ -179,12 +179,13 @@ class Margins(_Table):
     bottom: Annotated[Length, _margin("bottom", 18)] = millimetres(18)
 
 
+Orientation = Literal["portrait", "landscape", "least"]
 _LEAST_PAPER = Limit(millimetres(90), "90 mm (about 3 1/2 in)")
 _MOST_PAPER = Limit(millimetres(5080), "5080 mm (200 in)")  # the page limit of ISO 32000-1, Annex C
 
 
 class Paper(_Table):
-    """What the templates are printed on: a paper by its name, or by its width and height."""
+    """What the templates are printed on, a paper by its name or by its width and height, and what is put on it."""
 
     name: Annotated[str | None, About(
         "the name of the paper: letter, a4, legal, tabloid, a3 and others", "letter", "a4",
@@ -195,6 +196,19 @@ class Paper(_Table):
     height: Annotated[Length | None, About(
         "the height of a sheet that has no name", "18 in", "450 mm", "Write width as well, and no name.",
         left_out="the named paper's", asked=False, least=_LEAST_PAPER, most=_MOST_PAPER)] = None
+    orientation: Annotated[Orientation | None, About(
+        "which way the sheets are printed: \"portrait\", \"landscape\", or \"least\" for the one that takes fewer",
+        "portrait", "portrait",
+        "Where sheets are turned, measure the printer's bars again: across is across the sheet as it is read.",
+        left_out="portrait; a sheet of your own size as it is written", asked=False)] = None
+    half_strip: Annotated[bool, About(
+        "a spacing strip of half the length, turned end for end for the panel's other half", True, True,
+        "It takes half the paper and has half the joins; the centre of the panel has to be marked first.",
+        left_out="the strip is as long as the panel is wide", asked=False)] = False
+    strips: Annotated[int, About(
+        "how many spacing strips are printed, so that as many panels can be marked at once", 2, 2,
+        left_out="one strip", asked=False,
+        least=Limit(1, "1"), most=Limit(20, "20"))] = 1
     margins: Margins = Margins()
 
 

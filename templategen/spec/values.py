@@ -50,6 +50,8 @@ def read_value(field: SpecField, value: Any, units: Units | None) -> Any:
             return _count(field, value)
         case "choice":
             return _choice(field, value)
+        case "switch":
+            return _switch(field, value)
         case "text":
             return _text(field, value)
 
@@ -187,6 +189,13 @@ def _choice(field: SpecField, value: Any) -> str:
     choices = [as_typed(choice) for choice in field.choices]
     listed = " or ".join(filter(None, (", ".join(choices[:-1]), choices[-1])))
     raise _wrong(field, value, f"not known here; write {listed}")
+
+
+def _switch(field: SpecField, value: Any) -> bool:
+    if isinstance(value, bool):
+        return value
+    meaning = field.about.meaning
+    raise _wrong(field, value, f"neither true nor false; write true for {meaning}, else false, without quotation marks")
 
 
 def _text(field: SpecField, value: Any) -> str:

@@ -7,7 +7,9 @@ from types import MappingProxyType
 
 from ..drawing import Drawing
 from ..planning import Plan
-from . import cut_gauge, hem_gauge_card, loop_ladder, spacing_strip
+from . import cut_gauge, half_strip, hem_gauge_card, loop_ladder, spacing_strip
+from .choices import Choices
+from .strips import copies
 
 TEMPLATES: Mapping[str, Callable[[Plan], list[Drawing]]] = MappingProxyType(
     {
@@ -19,10 +21,24 @@ TEMPLATES: Mapping[str, Callable[[Plan], list[Drawing]]] = MappingProxyType(
 )
 """Every template by its name. A new one is a module and a line here."""
 
+STRIP = "spacing strip"
+STRIPS = frozenset({STRIP, "half strip"})
+"""What the first of these is called when it is drawn: whole or half, by choice."""
 
-def draw_templates(plan: Plan, only: tuple[str, ...] = ()) -> list[Drawing]:
-    """The drawings of all templates, or of those named in ``only``."""
-    return [drawing for name, draw in TEMPLATES.items() if not only or name in only for drawing in draw(plan)]
+
+def draw_templates(plan: Plan, only: tuple[str, ...] = (), choices: Choices | None = None) -> list[Drawing]:
+    """The drawings of all templates, or of those named in ``only``, made as ``choices`` say."""
+    choices = choices or Choices()
+    drawings: list[Drawing] = []
+    for name, draw in TEMPLATES.items():
+        if only and name not in only:
+            continue
+        if name == STRIP:
+            (strip,) = (half_strip.draw if choices.half_strip else draw)(plan)
+            drawings += copies(strip, choices.strips)
+        else:
+            drawings += draw(plan)
+    return drawings
 
 
-__all__ = ["TEMPLATES", "draw_templates"]
+__all__ = ["STRIPS", "TEMPLATES", "Choices", "draw_templates"]

@@ -6,6 +6,9 @@ from ..lengths import Length
 from ..planning import Plan
 from ..planning.plan import DropMark
 
+MOST_PLACES = 60
+"""Loop centres written out in the work order; beyond that the strip and the plan have them."""
+
 
 def place_of(plan: Plan, mark: DropMark) -> str:
     """Where across the width a floor mark is; its panel hangs, and is looked at from the front."""

@@ -9,27 +9,19 @@ from math import ceil
 
 from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Text, path, width_of
 from ..planning import Plan
+from .strips import BETWEEN_LABELS, DEPTH, END_SIZE, TICK, keys_to_reading, loop_edges
 
-TICK = 10
-"""Centre line of a loop, from the datum edge, in mm; 8 are promised."""
-EDGE_TICK = 7
-"""The two edges of a loop, shorter than its centre, in mm."""
 LABELS_FROM = 12
 NUMBER_BASE = 20
 DISTANCE_BASE = 27
 CENTRE_BASE = 31.6
 LANE_FROM, LANE_TO = 33, 51
-DEPTH = 58
-"""Three strips of this depth stand side by side on letter and on A4 paper."""
 FAR_APART = (Fraction(-37, 5), Fraction(-53))
 """Where registration marks stand: near the two edges, one of them 2.4 mm nearer than the other."""
 BETWEEN_TICKS = (Fraction(-14), Fraction(-232, 5))
 """The same where loops stand close: between the ticks at the two edges, which they then cannot touch."""
 ROOM_FOR_A_MARK = 9
 """Between the edges of two loops, in mm, so that a registration mark can stand beside them."""
-END_SIZE = 9.5
-BETWEEN_LABELS = 9.5
-"""Between two labels, in mm: room for a registration mark, should a join have to stand there."""
 TURNED_PITCH = 19
 """Between labels set upright along their marks, in mm: room for a registration mark between two of them."""
 
@@ -71,7 +63,7 @@ def draw(plan: Plan) -> list[Drawing]:
     return [
         Drawing(
             name="spacing strip",
-            caption=_caption(plan, labels),
+            caption=("Back of the panel towards you.", *keys_to_reading(plan, labels, "the left end")),
             up="the panel's top edge",
             start=Fraction(0),
             end=width,
@@ -88,14 +80,6 @@ def draw(plan: Plan) -> list[Drawing]:
     ]
 
 
-def _caption(plan: Plan, distances: Sequence[str]) -> tuple[str, ...]:
-    unit = "inches" if plan.tape.units == "inch" else "millimetres"
-    seam = plan.tape.read(plan.heading.upper_seam).plain
-    said = ("Back of the panel towards you.", f"Distances: {unit} from the left end.")
-    signs = ("+ is a hair over, − a hair under.",) if any(label[-1] in "+−" for label in distances) else ()
-    return (*said, *signs, "Short lines: a loop's edges.", f"Upper seams: {seam} below the panel's top edge.")
-
-
 def _lettering(numbers: Sequence[str], distances: Sequence[str], pitch: float) -> _Lettering:
     """The largest lettering with which labels that stand one pitch apart leave room for a join between them."""
     for number, distance in ((22, 15), (18, 12), (14, 10)):
@@ -110,9 +94,8 @@ def _lettering(numbers: Sequence[str], distances: Sequence[str], pitch: float) -
 
 def _loop(at: Fraction, half_width: Fraction, panel: Fraction) -> list[Item]:
     """A loop's centre at both edges of the strip, and its own edges, so far as they lie on the panel."""
-    edges = (max(at - half_width, Fraction(0)), min(at + half_width, panel))
     return [
-        *(Line(LineType.THIN, edge, 0, edge, -EDGE_TICK) for edge in edges),
+        *loop_edges(at, half_width, panel),
         Line(LineType.MARK, at, 0, at, -TICK),
         Line(LineType.MARK, at, -LANE_TO - 1, at, -DEPTH),
     ]

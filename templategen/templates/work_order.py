@@ -7,18 +7,19 @@ from collections.abc import Iterator
 from ..drawing.blocks import Blanks, Block, Heading, NumberRow, Numbers, Paragraph, Remark, Step
 from ..lengths import Length
 from ..planning import SECTIONS, Plan
-from .places import place_of
+from .choices import Choices
+from .places import MOST_PLACES, place_of
 
 LEVELS = {"stop": "Stop", "warning": "Warning", "note": "Note"}
-MOST_PLACES = 60
-"""Loop centres written out in the work order; beyond that the strip and the plan have them."""
 NUMBERS = ("From the floor to the cut", "The new hem", "The loops", "How it hangs", "The offcut")
 """Sections of the plan, what is needed first first."""
 
 
-def words(plan: Plan) -> list[Block]:
-    """The whole work order, in the order in which it is read."""
+def words(plan: Plan, choices: Choices | None = None) -> list[Block]:
+    """The whole work order, in the order in which it is read; ``choices`` are those that the kit is made with."""
     panels = plan.spec.panel.count
+    choices = choices or Choices()
+    steps = [*_preparing(plan, choices), *_hemming(plan), *_heading(plan, choices)]
     return [
         Heading("Work order", first=True),
         Paragraph(_in_short(plan)),
@@ -32,7 +33,7 @@ def words(plan: Plan) -> list[Block]:
         Heading("The order of work"),
         *(
             Step(number, text, panels, "panel") if on_each else Step(number, text)
-            for number, (text, on_each) in enumerate([*_preparing(plan), *_hemming(plan), *_heading(plan)], 1)
+            for number, (text, on_each) in enumerate(steps, 1)
         ),
         *_numbers(plan),
         Heading("Take care"),
@@ -63,7 +64,7 @@ def _checks(plan: Plan) -> Iterator[NumberRow]:
             yield NumberRow(f"Old bottom edge {way} to the {name}{where}", tape.show(abs(height)))
 
 
-def _preparing(plan: Plan) -> Iterator[tuple[str, bool]]:
+def _preparing(plan: Plan, choices: Choices) -> Iterator[tuple[str, bool]]:
     """Steps up to the cut, and whether each is done on every panel."""
     yield (
         "Measure both bars on every sheet with a steel rule. Each must be right to half a millimetre in 100 mm; "
@@ -72,8 +73,8 @@ def _preparing(plan: Plan) -> Iterator[tuple[str, bool]]:
         False,
     )
     yield (
-        "Cut out the templates. Tape the spacing strip together: at each join cut the right-hand piece along its "
-        "heavy trim line and lay it on the left-hand piece, trimmed edge on the match line, so that letters, rings, "
+        f"Cut out the templates. {_taping(choices)}: at each join cut the right-hand piece along its heavy "
+        "trim line and lay it on the left-hand piece, trimmed edge on the match line, so that letters, rings, "
         "crosses and teeth meet. Check the join with a steel rule: the length printed over it must be right. Glue "
         "the hem gauge card and the cut gauge to card.",
         False,
@@ -113,7 +114,7 @@ def _hemming(plan: Plan) -> Iterator[tuple[str, bool]]:
     )
 
 
-def _heading(plan: Plan) -> Iterator[tuple[str, bool]]:
+def _heading(plan: Plan, choices: Choices) -> Iterator[tuple[str, bool]]:
     loops = plan.heading
     yield f"{_strips(plan)} Press the tube {_plain(plan, loops.width)} wide.", False
     yield (
@@ -121,11 +122,7 @@ def _heading(plan: Plan) -> Iterator[tuple[str, bool]]:
         f"{_plain(plan, loops.length)} long. Neaten the ends with a close zigzag.",
         False,
     )
-    yield (
-        "Pin the spacing strip to the back of the casing, its upper edge on the panel's top edge, its ends at the "
-        "side edges. Mark the centre of every loop.",
-        True,
-    )
+    yield _marking(plan, choices), True
     yield (
         "By hand, and through the back layer of the casing only, so that no stitch shows in front: sew the lower end "
         f"of each loop to the casing's stitch line, {_plain(plan, loops.lower_allowance)} of it below the seam; turn "
@@ -137,6 +134,36 @@ def _heading(plan: Plan) -> Iterator[tuple[str, bool]]:
         "Hang the panel on the rod by its loops. Look, measure to the floor, adjust the pinned hem, and only then "
         f"stitch it, {_plain(plan, plan.hem.stitch_line)} above the finished edge.",
         True,
+    )
+
+
+def _taping(choices: Choices) -> str:
+    strip = "half strip" if choices.half_strip else "spacing strip"
+    if choices.strips == 1:
+        return f"Tape the {strip} together"
+    return f"Tape each of the {choices.strips} {strip}s together by its own letters"
+
+
+def _marking(plan: Plan, choices: Choices) -> str:
+    """How the strip is laid to the casing: once, or half by half."""
+    several = (
+        f" There are {choices.strips} of them, all alike: as many panels can be marked at once."
+        if choices.strips > 1
+        else ""
+    )
+    if not choices.half_strip:
+        return (
+            f"Pin {'a' if several else 'the'} spacing strip to the back of the casing, its upper edge on the panel's "
+            f"top edge, its ends at the side edges. Mark the centre of every loop.{several}"
+        )
+    middle = f" That end is mark {plan.heading.count // 2 + 1} itself." if plan.heading.count % 2 else ""
+    return (
+        "Measure the panel's width and mark its centre on the top edge with a pin. The back towards you, pin "
+        f"{'a' if several else 'the'} half strip to the casing, number 1 upright, its upper edge on the panel's top "
+        "edge, its left end at the left side edge. Its other end must come to the centre; if not, measure the panel "
+        f"again.{middle} Mark the centre of every loop of the left half. Turn the strip end for end, its other long "
+        "edge to the top edge, so that the other numbers are upright and the same end lies at the centre; mark the "
+        f"right half.{several}"
     )
 
 

@@ -8,6 +8,7 @@ import subprocess
 import sys
 from collections.abc import Callable
 from pathlib import Path
+from typing import Any
 
 import pytest
 
@@ -92,7 +93,70 @@ def test_make_on_another_paper(run: Run, tmp_path: Path) -> None:
     }  # fmt: skip
 
 
-@pytest.mark.parametrize("options", [[], ["--paper", "a4", "--only", "spacing strip"]])
+def _record(folder: Path) -> dict[str, Any]:
+    record: dict[str, Any] = json.loads((folder / "kit.json").read_text())
+    return record
+
+
+def test_make_half_strips_and_as_many_as_are_asked_for(run: Run, tmp_path: Path) -> None:
+    assert run("make", EXAMPLE, "--out", tmp_path, "--half-strip", "--strips", "2")[0] == 0
+    strips = {"half-strip-1.svg", "half-strip-2.svg"}
+    assert {path.name for path in tmp_path.glob("*.svg")} == strips | TEMPLATES - {"spacing-strip.svg"}
+    pieces = _record(tmp_path)["pieces"]
+    assert {piece["template"] for piece in pieces} > {"half strip 1", "half strip 2"}
+    letters = [line["label"] for piece in pieces for line in piece["match_lines"]]
+    assert sorted(letters) == sorted(2 * sorted(set(letters))), "each join has a letter of its own, on two pieces"
+    assert "half strips" in (tmp_path / "work-order.txt").read_text()
+
+
+def test_several_strips_share_sheets(run: Run, tmp_path: Path) -> None:
+    """Seven pieces of a strip take two and a third sheets, so three strips take seven, not nine: arithmetic."""
+    assert run("make", EXAMPLE, "--out", tmp_path, "--only", "spacing strip", "--strips", "3")[0] == 0
+    assert len(_record(tmp_path)["pages"]) == 7
+
+
+def test_the_half_strip_takes_half_the_pieces(run: Run, tmp_path: Path) -> None:
+    assert run("make", EXAMPLE, "--out", tmp_path, "--only", "spacing strip", "--half-strip")[0] == 0
+    assert [piece["of"] for piece in _record(tmp_path)["pieces"]] == [4] * 4
+
+
+def test_a_flag_wins_over_the_spec(run: Run, spec: Callable[[str, str], Path], tmp_path: Path) -> None:
+    chosen = 'name = "letter"\norientation = "landscape"\nhalf_strip = true\nstrips = 2'
+    path = spec('name = "letter"', chosen)
+    status, out, _ = run("make", path, "--out", tmp_path / "spec")
+    assert status == 0 and "letter paper, landscape, from" in out
+    record = _record(tmp_path / "spec")
+    assert record["paper"] == {"name": "letter", "width_mm": 279.4, "height_mm": 215.9}
+    assert {piece["template"] for piece in record["pieces"]} > {"half strip 1", "half strip 2"}
+    flags = ["--orientation", "portrait", "--whole-strip", "--strips", "1"]
+    status, out, _ = run("make", path, "--out", tmp_path / "flags", *flags)
+    assert status == 0 and "landscape" not in out
+    assert run("make", EXAMPLE, "--out", tmp_path / "plain")[0] == 0
+    records = [_record(tmp_path / name) for name in ("flags", "plain")]
+    assert records[0] == records[1]
+
+
+def test_a_strip_made_the_other_way_does_not_stay_beside_the_new_one(run: Run, tmp_path: Path) -> None:
+    (tmp_path / "half-strip-notes.svg").write_text("mine")
+    assert run("make", EXAMPLE, "--out", tmp_path, "--strips", "2")[0] == 0
+    assert run("make", EXAMPLE, "--out", tmp_path, "--half-strip")[0] == 0
+    assert {path.name for path in tmp_path.glob("*strip*.svg")} == {"half-strip.svg", "half-strip-notes.svg"}
+    assert run("make", EXAMPLE, "--out", tmp_path)[0] == 0
+    assert {path.name for path in tmp_path.glob("*strip*.svg")} == {"spacing-strip.svg", "half-strip-notes.svg"}
+    assert run("make", EXAMPLE, "--out", tmp_path, "--only", "cut gauge", "--half-strip")[0] == 0
+    assert (tmp_path / "spacing-strip.svg").exists(), "a kit without a strip says nothing of strips"
+
+
+@pytest.mark.parametrize(
+    "options",
+    [
+        [],
+        ["--paper", "a4", "--only", "spacing strip"],
+        ["--half-strip"],
+        ["--strips", "3", "--orientation", "landscape"],
+        ["--whole-strip", "--strips", "1", "--orientation", "least", "--paper", "a3"],
+    ],
+)
 def test_a_kit_is_made_again_from_its_own_pdf(run: Run, tmp_path: Path, options: list[str]) -> None:
     assert run("make", UNEVEN, "--out", tmp_path / "first", *options)[0] == 0
     assert run("make", tmp_path / "first" / "kit.pdf", "--out", tmp_path / "again")[0] == 0
@@ -109,8 +173,13 @@ def test_a_pdf_that_is_no_kit_is_refused(run: Run, tmp_path: Path, content: byte
 
 
 @pytest.mark.parametrize(
-    "options", ["[]", '"x"', "{", '{"only": null}', '{"paper": 5, "only": []}', '{"paper": null, "only": "cut gauge"}']
-)
+    "options",
+    [
+        "[]", '"x"', "{", '{"only": null}', '{"paper": 5, "only": []}', '{"paper": null, "only": "cut gauge"}',
+        '{"paper": null, "only": [], "strips": "2"}', '{"paper": null, "only": [], "strips": true}',
+        '{"paper": null, "only": [], "half_strip": 1}', '{"paper": null, "only": [], "orientation": null}',
+    ],
+)  # fmt: skip
 def test_a_kit_whose_attachment_was_tampered_with_is_refused(run: Run, tmp_path: Path, options: str) -> None:
     import pikepdf
 
@@ -177,12 +246,26 @@ def test_every_fault_of_spec_and_arguments_is_told_at_once_and_nothing_is_writte
     run: Run, spec: Callable[[str, str], Path], tmp_path: Path
 ) -> None:
     path = spec('width = "54 in"', 'width = "5 3/0 in"\ncolour = "blue"')
-    status, out, err = run("make", path, "--out", tmp_path / "out", "--paper", "a44", "--only", "strip")
+    wrong = ["--paper", "a44", "--only", "strip", "--orientation", "upright", "--strips", "0"]
+    status, out, err = run("make", path, "--out", tmp_path / "out", *wrong)
     assert (status, out) == (2, "") and not (tmp_path / "out").exists()
     lines = err.splitlines()
     said = {field: rest for field, _, rest in (line.partition(":") for line in lines)}
-    assert list(said) == ["panel.colour", "panel.width", "--paper", "--only"]
+    assert list(said) == ["panel.colour", "panel.width", "--paper", "--only", "--orientation", "--strips"]
     assert "5 3/0 in" in said["panel.width"] and "a4" in said["--paper"] and "spacing strip" in said["--only"]
+    assert '"portrait", "landscape" or "least"' in said["--orientation"] and "from 1 to 20" in said["--strips"]
+
+
+@pytest.mark.parametrize("number", ["0", "21", "-1", "two", "1.5", "2 strips", "", "99999999999", "²"])
+def test_a_number_of_strips_that_is_none_is_refused_with_the_limits(run: Run, tmp_path: Path, number: str) -> None:
+    status, out, err = run("make", EXAMPLE, "--out", tmp_path / "out", f"--strips={number}")
+    assert (status, out) == (2, "") and err.startswith("--strips: read ") and len(err.splitlines()) == 1
+    assert "how many spacing strips" in err and not (tmp_path / "out").exists()
+
+
+def test_the_most_strips_there_can_be_make_a_kit(run: Run, tmp_path: Path) -> None:
+    assert run("make", EXAMPLE, "--out", tmp_path, "--strips", "20", "--half-strip")[0] == 0
+    assert len(list(tmp_path.glob("half-strip-*.svg"))) == 20
 
 
 def test_an_unknown_paper_in_the_spec_is_one_of_its_faults(run: Run, spec: Callable[[str, str], Path]) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from typing import Any
 
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
@@ -20,13 +21,21 @@ THOROUGH = settings(max_examples=60, suppress_health_check=[HealthCheck.too_slow
     st.sampled_from([None, "letter", "a4", "a3", "legal", "tabloid", "a5", "a0", "post card"]),
     st.lists(st.sampled_from(["spacing strip", "Loop-Ladder", "work order", "all", "sleeve"]), max_size=2),
     st.booleans(),
+    st.fixed_dictionaries(
+        {},
+        optional={
+            "orientation": st.sampled_from(["portrait", "landscape", "least", "upright"]),
+            "half_strip": st.booleans(),
+            "strips": st.integers(0, 4) | st.sampled_from(["two", "21"]),
+        },
+    ),
 )
 def test_any_text_is_a_kit_or_a_refusal_that_says_something(
-    text: str, paper: str | None, only: list[str], despite_stops: bool
+    text: str, paper: str | None, only: list[str], despite_stops: bool, choices: dict[str, Any]
 ) -> None:
     try:
         plan = make_plan(read_spec(text))
-        kit, files = kit_files(plan, Options(paper, tuple(only), despite_stops))
+        kit, files = kit_files(plan, Options(paper, tuple(only), despite_stops, **choices))
     except Refusal as refusal:
         assert refusal.faults and all(fault.right for fault in refusal.faults)
     except StoppedPlan as stopped:

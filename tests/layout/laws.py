@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from templategen import Options, make_kit, make_plan, read_spec
 from templategen.drawing import Drawing
 from templategen.layout import Kit
-from templategen.templates import draw_templates
+from templategen.templates import Choices, draw_templates
 from tests.strategies import toml_text, workshop_literals
 
 
@@ -18,7 +18,7 @@ from tests.strategies import toml_text, workshop_literals
 def drawings(draw: st.DrawFn) -> Drawing:
     """A template of a spec such as a workroom meets."""
     plan = make_plan(read_spec(toml_text(draw(workshop_literals()))))
-    drawn = draw_templates(plan)
+    drawn = draw_templates(plan, (), Choices(half_strip=draw(st.booleans())))
     return drawn[draw(st.integers(0, len(drawn) - 1))]
 
 
@@ -33,6 +33,9 @@ def kit_texts(draw: st.DrawFn) -> str:
     fields = draw(workshop_literals()) | {
         "paper.name": f'"{draw(st.sampled_from(["letter", "a4", "legal", "tabloid", "a3"]))}"',
         "printer.across": f'"{draw(st.integers(9700, 10300)) / 100} mm"',
+        "paper.orientation": f'"{draw(st.sampled_from(["portrait", "landscape", "least"]))}"',
+        "paper.half_strip": draw(st.sampled_from(["true", "false"])),
+        "paper.strips": str(draw(st.integers(1, 3))),
         "printer.along": f'"{draw(st.integers(9700, 10300)) / 100} mm"',
     }
     return toml_text(fields)

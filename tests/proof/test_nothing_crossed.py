@@ -28,7 +28,13 @@ some_kits = settings(max_examples=20, derandomize=True, deadline=None, phases=[P
 def spec_texts(draw: st.DrawFn) -> str:
     """A spec such as a workroom meets, for one of the usual papers."""
     paper = draw(st.sampled_from(["letter", "a4", "legal", "tabloid", "a3"]))
-    return toml_text(draw(workshop_literals()) | {"paper.name": f'"{paper}"'})
+    chosen = {
+        "paper.name": f'"{paper}"',
+        "paper.orientation": f'"{draw(st.sampled_from(["portrait", "landscape"]))}"',
+        "paper.half_strip": draw(st.sampled_from(["true", "false"])),
+        "paper.strips": str(draw(st.integers(1, 2))),
+    }
+    return toml_text(draw(workshop_literals()) | chosen)
 
 
 def _kit(text: str) -> Kit:
@@ -61,6 +67,11 @@ class TestOfTwelvePanels:
 
     def test_nothing_is_crossed(self, panel: Panel) -> None:
         assert list(crossed(made(panel).kit)) == []
+
+    def test_nothing_is_crossed_on_its_half_strips(self, panel: Panel) -> None:
+        kit = make_kit(made(panel).plan, Options(only=("spacing strip",), half_strip=True, strips=2))
+        assert list(crossed(kit)) == []
+        assert list(outside(kit, margins(kit, *_MARGINS))) == []
 
     def test_no_join_runs_through_a_loop(self, panel: Panel) -> None:
         assert _joins_on_loops(made(panel).kit) == []

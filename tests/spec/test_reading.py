@@ -155,6 +155,13 @@ WRONG = [
     ("heading__upper_turn", '"2 5/8 in"', "together take all of the loop, as long as panel.casing is deep"),
     ("heading__loop_length", '"1 in"', "together take all of the loop"),
     ("paper__width", '"12 in"', "missing, and needed with paper.width"),
+    ("paper__orientation", '"sideways"', 'write "portrait", "landscape" or "least"'),
+    ("paper__half_strip", '"true"', "neither true nor false"),
+    ("paper__half_strip", "1", "neither true nor false"),
+    ("paper__strips", "0", "less than 1"),
+    ("paper__strips", "21", "more than 20"),
+    ("paper__strips", '"two"', "not a whole number"),
+    ("paper__strips", "true", "not a whole number"),
 ]
 
 
@@ -171,7 +178,8 @@ RIGHT = [
     ("rod__overlap", '"1 in"'), ("heading__count", "2"),
     ("drop__floor_marks", '["−2 in", "1 in"]'), ("panel__width", '"100 mm"'), ("panel__width", '"60 m"'),
     ("rod__diameter", '"1 mm"'), ("rod__diameter", '"150 mm"'), ("panel__count", "500"),
-    ("heading__count", "2000"),
+    ("heading__count", "2000"), ("paper__strips", "20"), ("paper__half_strip", "true"),
+    ("paper__orientation", '"least"'),
     ("hem__depth", '"1 m"'), ("printer__across", '"97 mm"'), ("printer__along", '"103.00 mm"'),
     ("printer__across", '"97.27 mm"'), ("paper__margins__left", "0"), ("paper__margins__bottom", '"100 mm"'),
     ("tape_step", '"1/32 in"'), ("panel__turn_under", '"2 in"'), ("heading__edge_inset", '"26 7/8 in"'),

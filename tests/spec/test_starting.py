@@ -10,6 +10,7 @@ import pytest
 from templategen.lengths import inches, millimetres
 from templategen.spec import FIELDS, TABLES, interview, read_spec, starting_spec
 from templategen.spec.about import Units
+from templategen.spec.interview import _Answers
 from templategen.spec.values import read_value
 
 
@@ -115,6 +116,25 @@ def test_answers_that_do_not_go_together_are_asked_again() -> None:
     )
     spec = read_spec(interview(asker(answers), said.append))
     assert spec.hem.turn_under == inches("5/8") and "These answers do not go together:" in said
+
+
+def test_a_yes_or_no_is_answered_as_people_say_it() -> None:
+    """None of today's switches is asked for; the questions can ask any field."""
+    said: list[str] = []
+    prompts: list[str] = []
+    given = ["perhaps", "Yes"]
+
+    def ask(prompt: str, default: str) -> str:
+        prompts.append(f"{prompt} [{default}]")
+        return given.pop(0) if given else default
+
+    answers = _Answers(ask, said.append)
+    field = FIELDS["paper.half_strip"]
+    answers.go_through([field])
+    assert answers.literals == {field.path: "true"} and prompts[0] == "paper.half_strip (yes, no) [no]"
+    assert any("perhaps" in line and "true" in line for line in said)
+    answers.go_through([field])
+    assert prompts[-1].endswith("[yes]") and answers.literals == {field.path: "true"}
 
 
 def test_giving_up_goes_through() -> None:

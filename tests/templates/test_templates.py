@@ -9,7 +9,7 @@ from pathlib import Path
 import pytest
 from hypothesis import HealthCheck, given, settings
 
-from templategen import draw_templates, make_plan, read_spec
+from templategen import Choices, draw_templates, make_plan, read_spec
 from templategen.drawing import Drawing, Line, Text
 from templategen.lengths import inches
 from templategen.planning import Plan
@@ -28,7 +28,9 @@ def _plan(name: str) -> Plan:
 
 
 def _drawings(spec: Spec) -> list[Drawing]:
-    return draw_templates(make_plan(spec))
+    """Every template there can be: both the whole strip and the half one."""
+    plan = make_plan(spec)
+    return [*draw_templates(plan), *draw_templates(plan, ("spacing strip",), Choices(half_strip=True))]
 
 
 @pytest.mark.parametrize("name", ["spacing strip", "hem gauge card", "cut gauge", "loop ladder"])

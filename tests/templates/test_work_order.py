@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from pathlib import Path
+from typing import Any
 
-from templategen import make_plan, read_spec
+from templategen import Choices, make_plan, read_spec
 from templategen.drawing.blocks import Blanks, Remark, Step
 from templategen.templates.work_order import words
 
@@ -79,6 +80,30 @@ def test_a_cut_below_the_old_edge_is_measured_downward() -> None:
     ]
     (row,) = [row for row in checks.rows if "cut line" in row.label]
     assert row.label.startswith("Old bottom edge down to") and not row.value.startswith("−")
+
+
+def _marking(**choices: Any) -> list[str]:
+    """The steps that speak of the strip, tape to casing."""
+    blocks = words(make_plan(read_spec(EXAMPLE)), Choices(**choices))
+    steps = [block.text for block in blocks if isinstance(block, Step)]
+    return [step for step in steps if "trim line" in step or "the centre of every loop" in step]
+
+
+def test_the_half_strip_is_laid_twice_and_the_centre_is_found_first() -> None:
+    taping, marking = _marking(half_strip=True)
+    assert "Tape the half strip together" in taping and "spacing strip" not in taping + marking
+    order = ["Measure the panel's width and mark its centre", "left half", "end for end", "right half"]
+    assert [marking.index(said) for said in order] == sorted(marking.index(said) for said in order)
+    assert "That end is mark 5 itself" in marking
+    assert "Turn" not in _marking()[1] and "itself" not in _marking()[1]
+
+
+def test_several_strips_are_taped_by_their_own_letters() -> None:
+    taping, marking = _marking(strips=3)
+    assert "each of the 3 spacing strips" in taping and "own letters" in taping
+    assert "Pin a spacing strip" in marking and "as many panels can be marked at once" in marking
+    assert "at once" not in _marking()[1] and "Pin the spacing strip" in _marking()[1]
+    assert "each of the 2 half strips" in _marking(strips=2, half_strip=True)[0]
 
 
 def test_a_panel_on_the_floor_brings_the_caution_about_trips() -> None:
