@@ -49,14 +49,23 @@ def plan(spec: Path, as_json: bool) -> None:
 @click.option("--out", required=True, type=click.Path(path_type=Path), help="Folder to write the kit into.")
 @click.option("--paper", metavar="NAME", help="letter, a4, legal, tabloid, a3 ...: instead of the spec's paper.")
 @click.option("--only", metavar="TEMPLATE", multiple=True, help="Only this template; can be given several times.")
+@click.option("--printer", metavar="NAME", help='A printer kept by name; "none" for one that needs no correction.')
+@click.option("--printer-across", metavar="LENGTH", help="What the bar across a sheet measured, uncorrected.")
+@click.option("--printer-along", metavar="LENGTH", help="What the bar along a sheet measured, uncorrected.")
+@click.option("--printer-bar", metavar="BAR", help='Which bar was measured: "100 mm", as usual, or "4 in".')
 @click.option("--despite-stops", is_flag=True, help="Make the kit even where the plan says stop.")
-def make(spec: Path, out: Path, paper: str | None, only: tuple[str, ...], despite_stops: bool) -> None:
+def make(
+    spec: Path, out: Path, paper: str | None, only: tuple[str, ...], despite_stops: bool,
+    printer: str | None, printer_across: str | None, printer_along: str | None, printer_bar: str | None,
+) -> None:  # fmt: skip
     """Make the kit for SPEC: templates and work order as PDF and SVG.
 
     SPEC is a spec, or the kit.pdf of an earlier kit, which is made again from what it carries.
     """
+    from .bars import compounded, doubts
     from .making import faults_of, kit_files, write_kit
     from .planning import make_plan
+    from .printers import Typed, readings_asked
 
     text, options = _source(spec)
     options = replace(
@@ -65,12 +74,24 @@ def make(spec: Path, out: Path, paper: str | None, only: tuple[str, ...], despit
         only=only or options.only,
         despite_stops=despite_stops,
     )
-    made = make_plan(_read(text, spec.name, lambda read: faults_of(options, read)))
+    given = Typed(printer_across, printer_along, printer_bar)
+
+    def faults_with(read: Spec | None) -> list[Fault]:
+        return [*faults_of(options, read), *readings_asked(printer, given, read.units if read else None)[2]]
+
+    made = make_plan(_read(text, spec.name, faults_with))
+    measured, kept, _ = readings_asked(printer, given, made.spec.units)
+    before = kept.over(options.printer).over(made.spec.printer.readings)
+    options = replace(options, printer=measured.over(kept).over(options.printer))
     kit, files = kit_files(made, options)
     write_kit(kit, files, out)
+    readings = measured.over(before)
+    _warn(compounded(measured, before), *doubts(readings, "--printer-bar, or bar in the spec:"))
     for notice in made.notices:
         if notice.level != "note":
             click.echo(f"{notice.level}: {notice.text}")
+    if kit.correction.remark:
+        click.echo(f"Corrected for a printer whose bars measured {readings.text}.")
     sheets = len(kit.sheets)
     click.echo(f"Wrote {', '.join(files)} to {out}.")
     click.echo(
@@ -102,6 +123,46 @@ def new(file: Path | None, units: Units, force: bool) -> None:
 
 
 @commands.command()
+@click.argument("name", required=False)
+@click.option("--across", metavar="LENGTH", help="What the bar across a sheet measured, uncorrected.")
+@click.option("--along", metavar="LENGTH", help="What the bar along a sheet measured, uncorrected.")
+@click.option("--bar", metavar="BAR", help='Which bar was measured: "100 mm", as usual, or "4 in".')
+@click.option("--forget", is_flag=True, help="Forget the printer.")
+def printer(name: str | None, across: str | None, along: str | None, bar: str | None, forget: bool) -> None:
+    """Keep what a printer's bars measured under NAME, for make --printer NAME; without NAME, show all that are kept.
+
+    NAME alone shows what is kept of that printer.
+    """
+    from . import printers
+    from .bars import compounded, doubts
+
+    given = printers.Typed(across, along, bar, ("--across", "--along", "--bar"))
+    readings, faults = given.read()
+    measured = (across, along, bar) != (None, None, None)
+    if name is None and (measured or forget):
+        faults.insert(0, Fault("NAME", "", "missing; write the name of the printer"))
+    elif name is not None and measured:
+        faults = [*printers.faults_in_name(name), *faults]
+    if measured and forget:
+        faults.append(Fault("--forget", "", "a printer is given readings or is forgotten; say one of the two"))
+    if faults:
+        raise Refusal(*faults)
+    if name is None:
+        kept = printers.known_printers()
+        for known, its in kept.items():
+            click.echo(f"{known}: {its.text}")
+        click.echo(f"Kept in {printers.printers_file()}." if kept else "No printer is kept yet.")
+    elif forget:
+        click.echo(f"Forgotten: {name}, {printers.forget_printer(name).text}.")
+    elif measured:
+        now, before = printers.keep_printer(name, readings)
+        click.echo(f"Kept: {name}, {now.text}, in {printers.printers_file()}.")
+        _warn(compounded(readings, before), *doubts(now, "--bar"))
+    else:
+        click.echo(f"{name}: {printers.printer_named(name).text}")
+
+
+@commands.command()
 @click.argument("shell", type=click.Choice(["bash", "zsh", "fish"]))
 def completion(shell: str) -> None:
     """Print what makes SHELL complete templategen's commands: for bash, eval "$(templategen completion bash)"."""
@@ -123,6 +184,11 @@ def _read(text: str, name: str, faults_with: Callable[[Spec | None], list[Fault]
     if faults := faults_with(spec):
         raise Refusal(*faults)
     return spec
+
+
+def _warn(*texts: str) -> None:
+    for text in filter(None, texts):
+        click.echo(f"warning: {text}", err=True)
 
 
 def _asking(prompt: str, default: str) -> str:

@@ -10,6 +10,7 @@ from difflib import get_close_matches
 from pathlib import Path
 from tempfile import NamedTemporaryFile
 
+from .bars import NOTHING_READ, Readings, faults_in, readings_record
 from .drawing import set_text
 from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
 from .layout import WORDS, Correction, Kit, alone, lay_out
@@ -31,6 +32,8 @@ class Options:
     only: tuple[str, ...] = ()
     """Names of templates; empty, or "all", for all of them and the work order."""
     despite_stops: bool = False
+    printer: Readings = NOTHING_READ
+    """What was read off the bars; an axis that it says nothing of is the spec's."""
 
 
 def make_kit(plan: Plan, options: Options | None = None) -> Kit:
@@ -54,7 +57,7 @@ def make_kit(plan: Plan, options: Options | None = None) -> Kit:
         drawings=draw_templates(plan, only) if only != (WORDS,) else (),
         paper=_paper_of(spec, options.paper),
         margins=(margins.left.mm, margins.right.mm, margins.top.mm, margins.bottom.mm),
-        correction=Correction(spec.printer.across.mm / 100, spec.printer.along.mm / 100),
+        correction=Correction(*options.printer.over(spec.printer.readings).ratios),
     )
 
 
@@ -141,6 +144,12 @@ def faults_of(options: Options, spec: Spec | None = None) -> list[Fault]:
             hint = f"did you mean {near[0]!r}? " if near else ""
             right = f"no such template; {hint}there are {', '.join(known)}, and {EVERYTHING}"
             faults.append(Fault("--only", repr(asked), right))
+    across, along = options.printer.across, options.printer.along
+    faults += faults_in(
+        options.printer,
+        ("--printer-across", across.typed if across else ""),
+        ("--printer-along", along.typed if along else ""),
+    )
     return faults
 
 
@@ -172,5 +181,7 @@ def _attachments(plan: Plan, options: Options) -> dict[str, str]:
     """The spec as it was read, and the options where there are any; never the leave to pass a stop."""
     if not plan.spec.source:
         return {}
-    asked = {"paper": options.paper, "only": list(options.only)}
+    asked: dict[str, object] = {"paper": options.paper, "only": list(options.only)}
+    if readings := readings_record(options.printer):
+        asked["printer"] = readings
     return {SPEC_NAME: plan.spec.source} | ({OPTIONS_NAME: json.dumps(asked)} if any(asked.values()) else {})

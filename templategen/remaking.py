@@ -6,6 +6,7 @@ import json
 import logging
 from pathlib import Path
 
+from .bars import readings_of_record
 from .errors import Fault, Refusal
 from .making import OPTIONS_NAME, SPEC_NAME, Options
 
@@ -40,7 +41,7 @@ def carried_by(path: Path) -> tuple[str, Options]:
 def _options(asked: object) -> Options:
     """The options as they were attached. Raises ValueError where they are not what was attached."""
     match asked:
-        case {"paper": str() | None as paper, "only": [*only]} if all(isinstance(name, str) for name in only):
-            return Options(paper, tuple(only))
+        case {"paper": str() | None as paper, "only": [*only], **rest} if all(isinstance(name, str) for name in only):
+            return Options(paper, tuple(only), printer=readings_of_record(rest.get("printer", {})))
         case _:
             raise ValueError(OPTIONS_NAME)

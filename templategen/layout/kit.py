@@ -9,6 +9,7 @@ from fractions import Fraction
 from ..drawing import Drawing, Item, Line, LineType, Ring
 from ..drawing.blocks import Block
 from ..errors import Fault, Refusal
+from ..misprints import likely_misprints
 from ..papers import Paper
 from .area import Area
 from .flowing import flow
@@ -39,7 +40,8 @@ class Correction:
         if self == Correction():
             return ""
         across, along = (f"{float(ratio) * 100:.2f}" for ratio in (self.across, self.along))
-        return f"Corrected for a printer that prints {across} % across and {along} % along."
+        doubt = " (“fit to page”?)" if likely_misprints(self.across, self.along) else ""
+        return f"Corrected for a printer that prints {across} % across and {along} % along{doubt}. Measure both bars."
 
 
 @dataclass(frozen=True, slots=True)
@@ -127,6 +129,7 @@ def lay_out(
     pages = flow(words, live) if words else []
     placed = _place_all(drawings, live, paper)
     total = len(pages) + len(placed)
+    remark = correction.remark
     sheets: list[Sheet] = []
     for number in range(1, total + 1):
         on_it = placed[number - len(pages) - 1] if number > len(pages) else []
@@ -137,7 +140,7 @@ def lay_out(
                 number,
                 (WORDS,) if number <= len(pages) else tuple(dict.fromkeys(each.piece.drawing.name for each in on_it)),
                 tuple(on_it),
-                (*sheet_items(whole, title, number, total, used, correction.remark), *items),
+                (*sheet_items(whole, title, number, total, used, remark), *items),
                 bars(whole),
             )
         )
