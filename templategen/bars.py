@@ -219,9 +219,9 @@ def typed(length: Length, in_inches: bool = False) -> str:
     """
     in_64ths = (length.inches * 64).denominator == 1 and (in_inches or (length.mm * 100).denominator != 1)
     even = f"{mixed_number(length.inches)} in" if in_64ths else ""
-    decimals = _decimal(length.mm, "mm"), _decimal(length.inches, "in")
+    decimals = [_decimal(length.mm, "mm"), _decimal(length.inches, "in")][:: -1 if in_inches else 1]
     mixed = sorted((f"{mixed_number(length.inches)} in", f"{mixed_number(length.mm)} mm"), key=len)
-    for text in filter(None, (even, *(reversed(decimals) if in_inches else decimals), *mixed)):
+    for text in filter(None, (even, *decimals, *mixed)):
         with suppress(LengthError):
             if read_length(text) == length:
                 return text

@@ -65,7 +65,8 @@ def make(
     from .bars import compounded, doubts
     from .making import faults_of, kit_files, write_kit
     from .planning import make_plan
-    from .printers import Typed, readings_asked
+    from .printers import readings_asked
+    from .spec.bar_readings import TypedReadings
 
     text, options = _source(spec)
     options = replace(
@@ -74,7 +75,7 @@ def make(
         only=only or options.only,
         despite_stops=despite_stops,
     )
-    given = Typed(printer_across, printer_along, printer_bar)
+    given = TypedReadings(printer_across, printer_along, printer_bar)
 
     def faults_with(read: Spec | None) -> list[Fault]:
         return [*faults_of(options, read), *readings_asked(printer, given, read.units if read else None)[2]]
@@ -135,8 +136,9 @@ def printer(name: str | None, across: str | None, along: str | None, bar: str | 
     """
     from . import printers
     from .bars import compounded, doubts
+    from .spec.bar_readings import TypedReadings
 
-    given = printers.Typed(across, along, bar, ("--across", "--along", "--bar"))
+    given = TypedReadings(across, along, bar, ("--across", "--along", "--bar"))
     readings, faults = given.read()
     measured = (across, along, bar) != (None, None, None)
     if name is None and (measured or forget):

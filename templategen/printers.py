@@ -12,24 +12,21 @@ from __future__ import annotations
 import json
 import os
 from collections.abc import Mapping
-from contextlib import suppress
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from difflib import get_close_matches
 from pathlib import Path
 from typing import Any
 
 import click
 
-from .bars import BARS, NO_CORRECTION, NOTHING_READ, TRUE, Bar, Reading, Readings, faults_in
-from .errors import Fault, LengthError, Refusal
-from .lengths import read_length
+from .bars import BARS, NO_CORRECTION, NOTHING_READ, TRUE, Reading, Readings
+from .errors import Fault, Refusal
 from .lengths.showing import Units
 from .making import write_files
-from .spec.catalogue import FIELDS
+from .spec.bar_readings import TypedReadings
 from .spec.document import read_document
 from .spec.files import read_text
 from .spec.typed import as_typed, quoted
-from .spec.values import Undecided, Wrong, read_value
 
 NONE = "none"
 """The printer that needs no correction, whatever the spec says; no other can be called that."""
@@ -41,60 +38,6 @@ _OPENING = """\
 """
 _MOST_BYTES = 64 * 1024
 """Our choice: a thousand printers, and more than anybody reads."""
-
-
-@dataclass(frozen=True, slots=True)
-class Typed:
-    """Readings as they were typed, before anybody knows in which unit a bare number is."""
-
-    across: object = None
-    along: object = None
-    bar: object = None
-    called: tuple[str, str, str] = ("--printer-across", "--printer-along", "--printer-bar")
-    """What each is called where it was typed."""
-
-    def read(self, units: Units | None = None) -> tuple[Readings, list[Fault]]:
-        """The readings, and everything wrong with them; ``units`` are those of a bare number.
-
-        A bare number is refused where ``units`` is None.
-        """
-        faults: list[Fault] = []
-        bar: Bar | None = None
-        if self.bar is not None and self.across is None and self.along is None:
-            right = f"no reading of it; write {self.called[0]} or {self.called[1]} as well"
-            faults.append(Fault(self.called[2], as_typed(self.bar), right))
-        if self.bar is not None:
-            bar = _bar(self.bar)
-            if bar is None:
-                known = " or ".join(map(as_typed, BARS))
-                faults.append(Fault(self.called[2], as_typed(self.bar), f"there is no such bar; write {known}"))
-        across, along = (self._one(i, bar, units, faults) for i in (0, 1))
-        if faults:
-            return NOTHING_READ, faults
-        readings = Readings(across, along)
-        names = [(self.called[i], as_typed(value)) for i, value in enumerate((self.across, self.along))]
-        return readings, list(faults_in(readings, names[0], names[1]))
-
-    def _one(self, at: int, bar: Bar | None, units: Units | None, faults: list[Fault]) -> Reading | None:
-        value = (self.across, self.along)[at]
-        if value is None:
-            return None
-        field = replace(FIELDS[("printer.across", "printer.along")[at]], path=self.called[at])
-        try:
-            return Reading(read_value(field, value, units), bar)
-        except Wrong as wrong:
-            faults += wrong.faults
-        except Undecided:
-            right = f"a number without a unit; write it with one, {value} mm or {value} in"
-            faults.append(Fault(self.called[at], as_typed(value), right))
-        return None
-
-
-def _bar(value: object) -> Bar | None:
-    """The bar of that length, however it is written."""
-    with suppress(LengthError):
-        return next((bar for bar, length in BARS.items() if length == read_length(str(value))), None)
-    return None
 
 
 def printers_file() -> Path:
@@ -151,7 +94,9 @@ def printer_named(name: str, asked_as: str = "NAME", file: Path | None = None) -
     raise Refusal(_unknown(name, asked_as, printers, file))
 
 
-def readings_asked(name: str | None, given: Typed, units: Units | None) -> tuple[Readings, Readings, list[Fault]]:
+def readings_asked(
+    name: str | None, given: TypedReadings, units: Units | None
+) -> tuple[Readings, Readings, list[Fault]]:
     """What was read off the bars, what is kept of the printer called ``name``, and everything wrong with both.
 
     ``units`` are those of a bare number; None where nobody knows them, because
@@ -238,7 +183,7 @@ def _printer(name: str, table: Any) -> tuple[Readings, list[Fault]]:
     for field, value in table.items():
         if field not in ("across", "along", "bar"):
             faults.append(_unknown_field(f"{shown}.{quoted(field, plain=True)}", field, value))
-    readings, wrong = Typed(
+    readings, wrong = TypedReadings(
         table.get("across"), table.get("along"), table.get("bar"), (f"{shown}.across", f"{shown}.along", f"{shown}.bar")
     ).read()
     return readings.over(NO_CORRECTION), [*faults, *wrong]
