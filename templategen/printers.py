@@ -220,8 +220,11 @@ def _same(name: str, printers: Mapping[str, Readings]) -> str | None:
 
 def _write(printers: Mapping[str, Readings], file: Path) -> None:
     """The whole file, or nothing. A link to a file elsewhere stays a link."""
+    content = _text(printers).encode()
+    if len(content) > _MOST_BYTES:
+        raise Refusal(Fault(str(file), "", "it would come to more than 64 KiB; forget a printer first"))
     real = file.resolve()
-    write_files({real.name: _text(printers).encode()}, real.parent, real.name)
+    write_files({real.name: content}, real.parent, real.name)
 
 
 def _text(printers: Mapping[str, Readings]) -> str:
