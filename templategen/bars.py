@@ -103,6 +103,8 @@ def faults_in(readings: Readings, across: tuple[str, str], along: tuple[str, str
     ``across`` and ``along`` are each what the reading is called where it was
     typed, and how it was typed.
     """
+    if not any(reading and too_far(reading) for reading in (readings.across, readings.along)):
+        return
     ratios = [reading.ratio if reading else None for reading in (readings.across, readings.along)]
     cause = likely_cause(ratios[0], ratios[1])
     known = [ratio for ratio in ratios if ratio is not None]

@@ -36,8 +36,8 @@ _OPENING = """\
 # Printers that templategen knows by name: what their bars measured on a sheet that was not corrected.
 # The file is written anew whenever a printer is kept or forgotten; notes of your own do not stay in it.
 """
-_MOST_BYTES = 64 * 1024
-"""Our choice: a thousand printers, and more than anybody reads."""
+_MOST_BYTES = 16 * 1024
+"""Our choice: over two hundred printers, more than one person looks after."""
 
 
 def printers_file() -> Path:
@@ -60,7 +60,7 @@ def known_printers(file: Path | None = None) -> dict[str, Readings]:
     if not file.exists():
         return {}
     if file.is_dir() or file.stat().st_size > _MOST_BYTES:
-        right = "a folder" if file.is_dir() else "more than 64 KiB"
+        right = "a folder" if file.is_dir() else "more than 16 KiB"
         raise Refusal(Fault(str(file), "", f"{right}, where the file of printers belongs; move it away"))
     text = read_text(file)
     try:
@@ -222,7 +222,7 @@ def _write(printers: Mapping[str, Readings], file: Path) -> None:
     """The whole file, or nothing. A link to a file elsewhere stays a link."""
     content = _text(printers).encode()
     if len(content) > _MOST_BYTES:
-        raise Refusal(Fault(str(file), "", "it would come to more than 64 KiB; forget a printer first"))
+        raise Refusal(Fault(str(file), "", "it would come to more than 16 KiB; forget a printer first"))
     real = file.resolve()
     write_files({real.name: content}, real.parent, real.name)
 
