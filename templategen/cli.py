@@ -19,10 +19,13 @@ from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
 from .lengths.showing import Units
 
 if TYPE_CHECKING:
+    from .bars import Readings
     from .making import Options
     from .spec import Spec
 
 WRONG, FAILED = 2, 1
+Told = tuple[str | None, str | None, str | None, str | None]
+"""--printer, --printer-across, --printer-along and --printer-bar, as they were typed."""
 
 
 @click.group(context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 96})
@@ -50,8 +53,8 @@ def plan(spec: Path, as_json: bool) -> None:
 @click.option("--paper", metavar="NAME", help="letter, a4, legal, tabloid, a3 ...: instead of the spec's paper.")
 @click.option("--only", metavar="TEMPLATE", multiple=True, help="Only this template; can be given several times.")
 @click.option("--printer", metavar="NAME", help='A printer kept by name; "none" for one that needs no correction.')
-@click.option("--printer-across", metavar="LENGTH", help="What the bar across a sheet measured, uncorrected.")
-@click.option("--printer-along", metavar="LENGTH", help="What the bar along a sheet measured, uncorrected.")
+@click.option("--printer-across", metavar="LENGTH", help="What the bar across an uncorrected sheet measured.")
+@click.option("--printer-along", metavar="LENGTH", help="What the bar along an uncorrected sheet measured.")
 @click.option("--printer-bar", metavar="BAR", help='Which bar was measured: "100 mm", as usual, or "4 in".')
 @click.option("--despite-stops", is_flag=True, help="Make the kit even where the plan says stop.")
 def make(
@@ -65,8 +68,6 @@ def make(
     from .bars import compounded, doubts
     from .making import faults_of, kit_files, write_kit
     from .planning import make_plan
-    from .printers import readings_asked
-    from .spec.bar_readings import TypedReadings
 
     text, options = _source(spec)
     options = replace(
@@ -75,13 +76,13 @@ def make(
         only=only or options.only,
         despite_stops=despite_stops,
     )
-    given = TypedReadings(printer_across, printer_along, printer_bar)
+    told = printer, printer_across, printer_along, printer_bar
 
     def faults_with(read: Spec | None) -> list[Fault]:
-        return [*faults_of(options, read), *readings_asked(printer, given, read.units if read else None)[2]]
+        return [*faults_of(options, read), *_readings(told, read)[2]]
 
     made = make_plan(_read(text, spec.name, faults_with))
-    measured, kept, _ = readings_asked(printer, given, made.spec.units)
+    measured, kept, _ = _readings(told, made.spec)
     before = kept.over(options.printer).over(made.spec.printer.readings)
     options = replace(options, printer=measured.over(kept).over(options.printer))
     kit, files = kit_files(made, options)
@@ -125,8 +126,8 @@ def new(file: Path | None, units: Units, force: bool) -> None:
 
 @commands.command()
 @click.argument("name", required=False)
-@click.option("--across", metavar="LENGTH", help="What the bar across a sheet measured, uncorrected.")
-@click.option("--along", metavar="LENGTH", help="What the bar along a sheet measured, uncorrected.")
+@click.option("--across", metavar="LENGTH", help="What the bar across an uncorrected sheet measured.")
+@click.option("--along", metavar="LENGTH", help="What the bar along an uncorrected sheet measured.")
 @click.option("--bar", metavar="BAR", help='Which bar was measured: "100 mm", as usual, or "4 in".')
 @click.option("--forget", is_flag=True, help="Forget the printer.")
 def printer(name: str | None, across: str | None, along: str | None, bar: str | None, forget: bool) -> None:
@@ -186,6 +187,19 @@ def _read(text: str, name: str, faults_with: Callable[[Spec | None], list[Fault]
     if faults := faults_with(spec):
         raise Refusal(*faults)
     return spec
+
+
+def _readings(told: Told, spec: Spec | None) -> tuple[Readings, Readings, list[Fault]]:
+    """What was read off the bars, what is kept of the printer that was named, and everything wrong with both."""
+    from .bars import NOTHING_READ
+
+    if told == (None,) * 4:
+        return NOTHING_READ, NOTHING_READ, []
+    from .printers import readings_asked
+    from .spec.bar_readings import TypedReadings
+
+    name, across, along, bar = told
+    return readings_asked(name, TypedReadings(across, along, bar), spec.units if spec else None)
 
 
 def _warn(*texts: str) -> None:
