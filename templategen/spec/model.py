@@ -200,7 +200,7 @@ class Paper(_Table):
 
 
 class Printer(_Table):
-    """What the check bars of a printed page measured, if that is not what they say: within 3 %."""
+    """What the check bars of a printed page measured, if that is not what they say: up to three in a hundred."""
 
     across: Annotated[Length, About(
         "what the bar across the sheet measures, nominally 100 mm", "100 mm", "100 mm",
