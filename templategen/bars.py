@@ -108,7 +108,7 @@ def faults_in(readings: Readings, across: tuple[str, str], along: tuple[str, str
     ratios = [reading.ratio if reading else None for reading in (readings.across, readings.along)]
     cause = likely_cause(ratios[0], ratios[1])
     known = [ratio for ratio in ratios if ratio is not None]
-    if cause is None and max(known, default=Fraction(1)) - min(known, default=Fraction(1)) > TOLERANCE:
+    if cause is None and max(known) - min(known) > TOLERANCE:
         cause = "A setting would change both bars alike: measure both again, with a steel rule"
     cause = cause or "So much is a setting, not the printer: print at actual size, 100 %, and measure again"
     for reading, (field, typed_there), way in ((readings.across, across, "across"), (readings.along, along, "along")):
