@@ -19,10 +19,13 @@ from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
 from .lengths.showing import Units
 
 if TYPE_CHECKING:
+    from .bars import Readings
     from .making import Options
     from .spec import Spec
 
 WRONG, FAILED = 2, 1
+Told = tuple[str | None, str | None, str | None, str | None]
+"""--printer, --printer-across, --printer-along and --printer-bar, as they were typed."""
 
 
 @click.group(context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 96})
@@ -52,21 +55,21 @@ def plan(spec: Path, as_json: bool) -> None:
 @click.option("--orientation", metavar="WAY", help="portrait, landscape, or least for whichever takes fewer sheets.")
 @click.option("--half-strip/--whole-strip", default=None, help="A spacing strip to the centre, turned for the rest.")
 @click.option("--strips", metavar="N", help="How many spacing strips to print, from 1 to 20.")
+@click.option("--printer", metavar="NAME", help='A printer kept by name; "none" for one that needs no correction.')
+@click.option("--printer-across", metavar="LENGTH", help="What the bar across an uncorrected sheet measured.")
+@click.option("--printer-along", metavar="LENGTH", help="What the bar along an uncorrected sheet measured.")
+@click.option("--printer-bar", metavar="BAR", help='Which bar was measured: "100 mm", as usual, or "4 in".')
 @click.option("--despite-stops", is_flag=True, help="Make the kit even where the plan says stop.")
 def make(
-    spec: Path,
-    out: Path,
-    paper: str | None,
-    only: tuple[str, ...],
-    orientation: str | None,
-    half_strip: bool | None,
-    strips: str | None,
-    despite_stops: bool,
-) -> None:
+    spec: Path, out: Path, paper: str | None, only: tuple[str, ...], despite_stops: bool,
+    orientation: str | None, half_strip: bool | None, strips: str | None,
+    printer: str | None, printer_across: str | None, printer_along: str | None, printer_bar: str | None,
+) -> None:  # fmt: skip
     """Make the kit for SPEC: templates and work order as PDF and SVG.
 
     SPEC is a spec, or the kit.pdf of an earlier kit, which is made again from what it carries.
     """
+    from .bars import compounded, doubts
     from .making import faults_of, kit_files, write_kit
     from .planning import make_plan
 
@@ -80,12 +83,24 @@ def make(
         half_strip=options.half_strip if half_strip is None else half_strip,
         strips=options.strips if strips is None else _number(strips),
     )
-    made = make_plan(_read(text, spec.name, lambda read: faults_of(options, read)))
+    told = printer, printer_across, printer_along, printer_bar
+
+    def faults_with(read: Spec | None) -> list[Fault]:
+        return [*faults_of(options, read), *_readings(told, read)[2]]
+
+    made = make_plan(_read(text, spec.name, faults_with))
+    measured, kept, _ = _readings(told, made.spec)
+    before = kept.over(options.printer).over(made.spec.printer.readings)
+    options = replace(options, printer=measured.over(kept).over(options.printer))
     kit, files = kit_files(made, options)
     write_kit(kit, files, out)
+    readings = measured.over(before)
+    _warn(compounded(measured, before), *doubts(readings, "--printer-bar, or bar in the spec:"))
     for notice in made.notices:
         if notice.level != "note":
             click.echo(f"{notice.level}: {notice.text}")
+    if kit.correction.remark:
+        click.echo(f"Corrected for a printer whose bars measured {readings.text}.")
     sheets = len(kit.sheets)
     first = "Print page 1 by itself and measure its two bars before the others. " if kit.check else ""
     way = ", landscape," if kit.paper.width > kit.paper.height else ""
@@ -120,6 +135,47 @@ def new(file: Path | None, units: Units, force: bool) -> None:
 
 
 @commands.command()
+@click.argument("name", required=False)
+@click.option("--across", metavar="LENGTH", help="What the bar across an uncorrected sheet measured.")
+@click.option("--along", metavar="LENGTH", help="What the bar along an uncorrected sheet measured.")
+@click.option("--bar", metavar="BAR", help='Which bar was measured: "100 mm", as usual, or "4 in".')
+@click.option("--forget", is_flag=True, help="Forget the printer.")
+def printer(name: str | None, across: str | None, along: str | None, bar: str | None, forget: bool) -> None:
+    """Keep what a printer's bars measured under NAME, for make --printer NAME; without NAME, show all that are kept.
+
+    NAME alone shows what is kept of that printer.
+    """
+    from . import printers
+    from .bars import compounded, doubts
+    from .spec.bar_readings import TypedReadings
+
+    given = TypedReadings(across, along, bar, ("--across", "--along", "--bar"))
+    readings, faults = given.read()
+    measured = (across, along, bar) != (None, None, None)
+    if name is None and (measured or forget):
+        faults.insert(0, Fault("NAME", "", "missing; write the name of the printer"))
+    elif name is not None and measured:
+        faults = [*printers.faults_in_name(name), *faults]
+    if measured and forget:
+        faults.append(Fault("--forget", "", "a printer is given readings or is forgotten; say one of the two"))
+    if faults:
+        raise Refusal(*faults)
+    if name is None:
+        kept = printers.known_printers()
+        for known, its in kept.items():
+            click.echo(f"{known}: {its.text}")
+        click.echo(f"Kept in {printers.printers_file()}." if kept else "No printer is kept yet.")
+    elif forget:
+        click.echo(f"Forgotten: {name}, {printers.forget_printer(name).text}.")
+    elif measured:
+        now, before = printers.keep_printer(name, readings)
+        click.echo(f"Kept: {name}, {now.text}, in {printers.printers_file()}.")
+        _warn(compounded(readings, before), *doubts(now, "--bar"))
+    else:
+        click.echo(f"{name}: {printers.printer_named(name).text}")
+
+
+@commands.command()
 @click.argument("shell", type=click.Choice(["bash", "zsh", "fish"]))
 def completion(shell: str) -> None:
     """Print what makes SHELL complete templategen's commands: for bash, eval "$(templategen completion bash)"."""
@@ -146,6 +202,24 @@ def _read(text: str, name: str, faults_with: Callable[[Spec | None], list[Fault]
 def _number(typed: str) -> int | str:
     """A whole number where one was typed; anything else as it is, to be refused with the rest."""
     return int(typed) if typed.isascii() and typed.isdigit() and len(typed) < 10 else typed
+
+
+def _readings(told: Told, spec: Spec | None) -> tuple[Readings, Readings, list[Fault]]:
+    """What was read off the bars, what is kept of the printer that was named, and everything wrong with both."""
+    from .bars import NOTHING_READ
+
+    if told == (None,) * 4:
+        return NOTHING_READ, NOTHING_READ, []
+    from .printers import readings_asked
+    from .spec.bar_readings import TypedReadings
+
+    name, across, along, bar = told
+    return readings_asked(name, TypedReadings(across, along, bar), spec.units if spec else None)
+
+
+def _warn(*texts: str) -> None:
+    for text in filter(None, texts):
+        click.echo(f"warning: {text}", err=True)
 
 
 def _asking(prompt: str, default: str) -> str:

@@ -11,6 +11,7 @@ from pathlib import Path
 from tempfile import NamedTemporaryFile
 from typing import Any
 
+from .bars import NOTHING_READ, Readings, faults_in, readings_record
 from .drawing import set_text
 from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
 from .layout import CHECK, WORDS, Contents, Correction, Kit, Orientation, PrintCheck, alone, lay_out, turned
@@ -40,6 +41,8 @@ class Options:
     half_strip: bool | None = None
     strips: int | str | None = None
     """As it was typed: what is no whole number is refused with all else that is wrong."""
+    printer: Readings = NOTHING_READ
+    """What was read off the bars; an axis that it says nothing of is the spec's."""
 
 
 def make_kit(plan: Plan, options: Options | None = None) -> Kit:
@@ -65,7 +68,7 @@ def make_kit(plan: Plan, options: Options | None = None) -> Kit:
         drawings=draw_templates(plan, only, choices),
         margins=(margins.left.mm, margins.right.mm, margins.top.mm, margins.bottom.mm),
         tape=plan.tape,
-        correction=Correction(spec.printer.across.mm / 100, spec.printer.along.mm / 100),
+        correction=Correction(*options.printer.over(spec.printer.readings).ratios),
         check=PrintCheck(plan.tape) if not only or CHECK in only else None,
     )
     return lay_out(
@@ -82,11 +85,12 @@ def kit_files(plan: Plan, options: Options | None = None) -> tuple[Kit, dict[str
 
     options = options or Options()
     kit = make_kit(plan, options)
+    words = kit.words or work_order.words(plan, choices_of(plan.spec, options))
     record = json.dumps(kit_record(kit), ensure_ascii=False, indent=1) + "\n"
     files = {
         "kit.pdf": pdf(kit, _attachments(plan, options)),
         "kit.json": record.encode(),
-        "work-order.txt": text([*(kit.words or work_order.words(plan, choices_of(plan.spec, options))), *kit.check]).encode(),
+        "work-order.txt": text([*words, *kit.check]).encode(),
     }
     for drawing in kit.drawings:
         described = f"{' '.join(drawing.caption)} Scale 1:1."
@@ -165,6 +169,12 @@ def faults_of(options: Options, spec: Spec | None = None) -> list[Fault]:
             _read(name, options)
         except Wrong as wrong:
             faults += [Fault(flag, fault.read, fault.right) for fault in wrong.faults]
+    across, along = options.printer.across, options.printer.along
+    faults += faults_in(
+        options.printer,
+        ("--printer-across", across.typed if across else ""),
+        ("--printer-along", along.typed if along else ""),
+    )
     return faults
 
 
@@ -215,8 +225,10 @@ def _attachments(plan: Plan, options: Options) -> dict[str, str]:
     """The spec as it was read, and the options where there are any; never the leave to pass a stop."""
     if not plan.spec.source:
         return {}
-    asked = {"paper": options.paper, "only": list(options.only)}
-    chosen = {name: value for name in FLAGS if (value := _read(name, options)) is not None}
+    asked: dict[str, object] = {"paper": options.paper, "only": list(options.only)}
+    chosen: dict[str, object] = {name: value for name in FLAGS if (value := _read(name, options)) is not None}
+    if readings := readings_record(options.printer):
+        chosen["printer"] = readings
     if not (options.paper or options.only or chosen):
         return {SPEC_NAME: plan.spec.source}
     return {SPEC_NAME: plan.spec.source, OPTIONS_NAME: json.dumps(asked | chosen)}

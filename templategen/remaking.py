@@ -7,6 +7,7 @@ import logging
 from pathlib import Path
 from typing import Any
 
+from .bars import readings_of_record
 from .errors import Fault, Refusal
 from .making import FLAGS, OPTIONS_NAME, SPEC_NAME, Options
 
@@ -43,8 +44,9 @@ def carried_by(path: Path) -> tuple[str, Options]:
 def _options(asked: Any) -> Options:
     """The options as they were attached. Raises ValueError where they are not what was attached."""
     match asked:
-        case {"paper": str() | None as paper, "only": [*only]} if all(isinstance(name, str) for name in only):
-            chosen = {name: asked[name] for name in FLAGS if name in asked}
+        case {"paper": str() | None as paper, "only": [*only], **rest} if all(isinstance(name, str) for name in only):
+            chosen: dict[str, Any] = {name: rest[name] for name in FLAGS if name in rest}
             if all(type(value) is KINDS[name] for name, value in chosen.items()):
-                return Options(paper, tuple(only), **chosen)
+                printer = readings_of_record(rest.get("printer", {}))
+                return Options(paper, tuple(only), printer=printer, **chosen)
     raise ValueError(OPTIONS_NAME)

@@ -6,8 +6,8 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 from fractions import Fraction
 
+from ..bars import BARS
 from ..drawing import Anchor, Item, Line, LineType, Text, width_of
-from ..lengths import MM_PER_INCH
 from .area import Area
 
 HEADER = Fraction(11)
@@ -16,8 +16,8 @@ FOOTER = Fraction(25, 2)
 """Height of its foot, which holds the bar across and the key to the lines, in mm."""
 SIDE = Fraction(21, 2)
 """Width of its right-hand edge, which holds the bar along, in mm."""
-BAR = Fraction(100)
-FOUR_INCHES = 4 * MM_PER_INCH
+BAR = BARS["100 mm"].mm
+FOUR_INCHES = BARS["4 in"].mm
 _TICK = 2.2
 _APART = Fraction(9, 5)
 """Between the bar of 100 mm and that of 4 in, in mm."""

@@ -10,6 +10,7 @@ from ..drawing import Drawing, Item
 from ..drawing.blocks import Block
 from ..errors import Fault, Refusal
 from ..lengths import Tape
+from ..misprints import likely_misprints
 from ..papers import Paper
 from .area import Area
 from .first_page import CHECK, FirstPage, PrintCheck, first_page
@@ -40,7 +41,8 @@ class Correction:
         if self == Correction():
             return ""
         across, along = (f"{float(ratio) * 100:.2f}" for ratio in (self.across, self.along))
-        return f"Corrected for a printer that prints {across} % across and {along} % along."
+        doubt = " (“fit to page”?)" if likely_misprints(self.across, self.along) else ""
+        return f"Corrected for a printer that prints {across} % across and {along} % along{doubt}. Measure both bars."
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,6 +104,7 @@ def lay_out(contents: Contents, paper: Paper, orientation: Orientation = "portra
 def _laid_out(contents: Contents, paper: Paper) -> Kit:
     """Everything on sheets of ``paper`` as it is."""
     title, correction = contents.title, contents.correction
+    remark = correction.remark
     whole = _inside(paper, contents.margins, correction)
     live = live_area(whole)
     _refuse_small(paper, live)
@@ -115,13 +118,13 @@ def _laid_out(contents: Contents, paper: Paper) -> Kit:
     sheets: list[Sheet] = []
     for name, area, items in said:
         number = len(sheets) + 1
-        furniture = sheet_items(area, title, number, total, (), correction.remark)
+        furniture = sheet_items(area, title, number, total, (), remark)
         sheets.append(Sheet(number, (name,), (), (*furniture, *items), bars(area)))
     for on_it in placed:
         number = len(sheets) + 1
         used = {kind for each in on_it for kind in each.line_types}
         holds = tuple(dict.fromkeys(each.piece.drawing.name for each in on_it))
-        furniture = sheet_items(whole, title, number, total, used, correction.remark)
+        furniture = sheet_items(whole, title, number, total, used, remark)
         sheets.append(Sheet(number, holds, tuple(on_it), tuple(furniture), bars(whole)))
     return Kit(
         title=title,

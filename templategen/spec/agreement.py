@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Iterator, Mapping
 from typing import Any
 
+from ..bars import Reading, Readings, faults_in
 from ..errors import Fault
 from ..lengths.showing import STEPS
 from ..papers import paper_named, unknown_paper
@@ -49,6 +50,7 @@ def disagreements(answers: Answers) -> Iterator[Fault]:
     yield from _loops(answers)
     yield from _inset(answers)
     yield from _paper(answers)
+    yield from _printer(answers)
     yield from _step(answers)
 
 
@@ -124,6 +126,23 @@ def _paper(answers: Answers) -> Iterator[Fault]:
     name = answers.values.get("paper.name")
     if named and name is not None and paper_named(name) is None:
         yield Fault("paper.name", answers.typed("paper.name"), f"{unknown_paper(name)}, or width and height")
+
+
+def _printer(answers: Answers) -> Iterator[Fault]:
+    paths = "printer.across", "printer.along"
+    bar = answers.values.get("printer.bar")
+    if answers.given("printer.bar"):
+        for path in paths:
+            if not answers.given(path):
+                yield Fault(path, "", "missing, and needed with printer.bar; write what that bar measures")
+    if answers.given("printer.bar") and bar is None:  # it could not be read, and that is the fault
+        return
+    across, along = (
+        Reading(answers.values[path], bar) if answers.given(path) and path in answers.values else None for path in paths
+    )
+    yield from faults_in(
+        Readings(across, along), (paths[0], answers.typed(paths[0])), (paths[1], answers.typed(paths[1]))
+    )
 
 
 def _step(answers: Answers) -> Iterator[Fault]:

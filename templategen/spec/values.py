@@ -8,7 +8,7 @@ from fractions import Fraction
 from typing import Any
 
 from ..errors import Fault, LengthError
-from ..lengths import NOTHING, Length, millimetres, read_length
+from ..lengths import NOTHING, Length, read_length
 from ..lengths.showing import Units
 from ..lengths.tokens import MOST_DIGITS
 from ..lengths.units import Unit, length_of
@@ -150,28 +150,14 @@ def _beyond(field: SpecField, value: Length | int) -> str:
     if _less(value, least):
         if isinstance(value, Length) and value < NOTHING <= least.value:  # type: ignore[operator]
             return f"a negative length, where only a positive one makes sense; {within}"
-        return f"less than {least.said}; {within}{_setting(field, value)}"
+        return f"less than {least.said}; {within}"
     if _less(most.value, Limit(value, "")):
-        return f"more than {most.said}; {within}{_setting(field, value)}"
+        return f"more than {most.said}; {within}"
     return ""
 
 
 def _less(value: Length | int, limit: Limit) -> bool:
     return value < limit.value  # type: ignore[operator]
-
-
-def _setting(field: SpecField, value: Length | int) -> str:
-    """For a printer's bar that is more than 3 % out: the print setting that does that."""
-    if field.table != "printer" or not isinstance(value, Length):
-        return ""
-    causes = (
-        (millimetres("93.5"), millimetres("94.6"), "about 94 mm is an A4 page fitted on letter paper"),
-        (millimetres("96.5"), millimetres(97), "about 97 mm is a letter page fitted on A4 paper"),
-        (millimetres(103), millimetres(110), "a little over 100 mm is borderless printing"),
-    )
-    usual = "so much is a setting, not the printer"
-    cause = next((said for low, high, said in causes if low <= value <= high), usual)
-    return f" ({cause}: print at actual size, 100 %, and measure again)"
 
 
 def _count(field: SpecField, value: Any) -> int:

@@ -68,8 +68,8 @@ def _preparing(plan: Plan, choices: Choices) -> Iterator[tuple[str, bool]]:
     """Steps up to the cut, and whether each is done on every panel."""
     yield (
         "Measure both bars on every sheet with a steel rule. Each must be right to half a millimetre in 100 mm; "
-        "if one is not, do not use the sheets: set the printer to actual size, or write what the bars measure under "
-        "[printer] and make the kit again.",
+        "if one is not, do not use the sheets: set the printer to actual size, or, where a sheet without a correction "
+        "is still a little out, write what its bars measure under [printer] and make the kit again.",
         False,
     )
     yield (

@@ -13,27 +13,12 @@ from typing import Any
 import pytest
 
 from templategen import make_plan, read_spec
-from templategen.cli import main
+
+from .running import Run
 
 EXAMPLE = Path(__file__).parents[2] / "out_examples" / "east-window" / "spec.toml"
 UNEVEN = Path(__file__).parents[2] / "out_examples" / "childrens-corner" / "spec.toml"
 TEMPLATES = {"spacing-strip.svg", "hem-gauge-card.svg", "cut-gauge.svg", "loop-ladder.svg"}
-Run = Callable[..., tuple[int, str, str]]
-
-
-@pytest.fixture
-def run(monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]) -> Run:
-    """Runs the command with arguments; returns exit status, stdout and stderr."""
-
-    def run(*arguments: str | Path) -> tuple[int, str, str]:
-        monkeypatch.setattr(sys, "argv", ["templategen", *map(str, arguments)])
-        with pytest.raises(SystemExit) as stopped:
-            main()
-        out, err = capsys.readouterr()
-        assert "Traceback" not in err
-        return int(stopped.value.code or 0), out, err
-
-    return run
 
 
 @pytest.fixture

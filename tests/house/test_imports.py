@@ -17,6 +17,8 @@ STOREYS = [
     ["errors"],
     ["lengths"],
     ["papers"],
+    ["misprints"],
+    ["bars"],
     ["spec"],
     ["planning"],
     ["drawing"],
@@ -25,6 +27,7 @@ STOREYS = [
     ["writers"],
     ["making"],
     ["remaking"],
+    ["printers"],
     ["cli"],
     ["__main__", "__init__"],
 ]

@@ -84,6 +84,17 @@ def see(pdf: bytes, record: dict[str, Any], prints: tuple[float, float] = (1, 1)
     return Sight(taped, bars, [_check_seen(check, taped[check["template"]], record) for check in record["checks"]])
 
 
+def read_bars(pdf: bytes, record: dict[str, Any], prints: tuple[float, float]) -> tuple[float, float]:
+    """What the 100 mm bars of the first sheet measure, across and along, as a person reads them: one page printed."""
+    pages = Pages(pdf, prints)
+    page = pages.page(1)
+    across, along = (
+        bar_lengths(cut_out_bar(page, bar))[0] for bar in _as_printed(record, *prints)["bars"] if bar["page"] == 1
+    )
+    pages.close()
+    return across, along
+
+
 def _as_printed(record: dict[str, Any], across: float, along: float) -> dict[str, Any]:
     """The list of what lies where, for the sheet that comes out of the printer."""
     return {
