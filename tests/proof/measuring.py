@@ -24,7 +24,7 @@ STRIP = (2.0, 7.0)
 """Where on the spacing strip marks are looked for, in mm inward from the datum edge."""
 GAUGE = (1.0, 4.0)
 """The same on gauges, whose dashed lines begin with a dash at the datum edge."""
-TREAD = 12.0
+TREAD = 14.0
 """Width of a step of the hem gauge card, in mm."""
 _NEAREST = 3.0
 """Beyond this many mm from its place a mark counts as missing."""
@@ -69,9 +69,18 @@ def see(pdf: bytes, record: dict[str, Any], prints: tuple[float, float] = (1, 1)
 
     ``prints`` is what the printer makes of a length, across the sheet and along it.
     """
+    record = _as_printed(record, *prints)
+    heap, bars = heap_of(pdf, record, prints)
+    taped = {each.template: each for each in tape_together(heap)}
+    return Sight(taped, bars, [_check_seen(check, taped[check["template"]], record) for check in record["checks"]])
+
+
+def heap_of(
+    pdf: bytes, record: dict[str, Any], prints: tuple[float, float] = (1, 1)
+) -> tuple[list[Paper], list[tuple[float, float]]]:
+    """The pieces cut out, in a shuffled heap, and the lengths of the bars of every sheet."""
     by_eye = np.random.default_rng(7)
     pages = Pages(pdf, prints)
-    record = _as_printed(record, *prints)
     heap: list[Paper] = []
     bars = []
     for number in range(1, len(pages) + 1):
@@ -79,9 +88,7 @@ def see(pdf: bytes, record: dict[str, Any], prints: tuple[float, float] = (1, 1)
         heap += [Paper(cut_out(page, piece, by_eye)) for piece in record["pieces"] if piece["page"] == number]
         bars += [bar_lengths(cut_out_bar(page, bar)) for bar in record["bars"] if bar["page"] == number]
     pages.close()
-    heap = [heap[i] for i in by_eye.permutation(len(heap))]
-    taped = {each.template: each for each in tape_together(heap)}
-    return Sight(taped, bars, [_check_seen(check, taped[check["template"]], record) for check in record["checks"]])
+    return [heap[i] for i in by_eye.permutation(len(heap))], bars
 
 
 def _as_printed(record: dict[str, Any], across: float, along: float) -> dict[str, Any]:
