@@ -52,7 +52,7 @@ def name_items(piece: Piece, tape: Tape, besides: str = "") -> list[Item]:
     sentences = [*_sentences(piece), *([besides] if besides else [])]
     width = right - left - _INDENT
     rows = _rows(_title(piece), sentences, width, height)
-    if all(row.bold for row in rows):
+    if piece.of > 1 and all(row.bold for row in rows):
         rows = _terse(piece, width, height)
     return list(_set(piece, rows, left, float(lane.high)))
 
@@ -111,11 +111,12 @@ def _title(piece: Piece) -> str:
 def _sentences(piece: Piece) -> list[str]:
     """What stands beside the piece, which way is up, and, on the first, what to do with the template."""
     drawing = piece.drawing
-    sentences = [f"Arrow: {drawing.up}."]
+    sentences: list[str] = []
     if piece.of > 1 or any(drawing.ends):
-        sentences.insert(0, f"Left: {_neighbour(piece, 0)}. Right: {_neighbour(piece, 1)}.")
+        sentences.append(f"Left: {_neighbour(piece, 0)}. Right: {_neighbour(piece, 1)}.")
     if crowded := [join for join in piece.joins if join.crowded]:
         sentences.append(_close_at(crowded))
+    sentences.append(f"Arrow: {drawing.up}.")
     if piece.number == 1:
         sentences += drawing.caption
     return sentences
