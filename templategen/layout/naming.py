@@ -50,9 +50,10 @@ def name_items(piece: Piece, tape: Tape, besides: str = "") -> list[Item]:
         right = float(piece.right.at) - room_beside(piece.right, tape)
     height = float(lane.high) - float(lane.low) - (_CHECK_ROW if piece.joins else 0.8)
     sentences = [*_sentences(piece), *([besides] if besides else [])]
-    rows = _rows(_title(piece), sentences, right - left - _INDENT, height)
-    if all(row.bold for row in rows):
-        rows = _terse(piece, right - left - _INDENT, height) or rows
+    width = right - left - _INDENT
+    rows = _rows(_title(piece), sentences, width, height)
+    if piece.of > 1 and all(row.bold for row in rows):
+        rows = _terse(piece, width, height)
     return list(_set(piece, rows, left, float(lane.high)))
 
 
@@ -88,16 +89,18 @@ def _rows(title: str, sentences: Sequence[str], width: float, height: float) -> 
 
 
 def _terse(piece: Piece, width: float, height: float) -> list[_Row]:
-    """The name and the neighbours' numbers in the smallest type, where that fits; nothing where it does not."""
+    """The name and the neighbours' numbers in the smallest type; without these, or the number alone, if need be."""
     name_size, text_size = _SMALLEST
-    sides = [f"{side}: piece {piece.number + step}." for side, step, join in _sides(piece) if join]
-    rows = [_Row(line, name_size, True) for line in wrap(_title(piece), name_size, width, True)]
-    rows += [_Row(line, text_size) for line in wrap(" ".join(sides), text_size, width)]
-    return rows if sides and sum(row.leading for row in rows) <= height else []
-
-
-def _sides(piece: Piece) -> tuple[tuple[str, int, Join | None], ...]:
-    return ("Left", -1, piece.left), ("Right", 1, piece.right)
+    sides = (("Left", -1, piece.left), ("Right", 1, piece.right))
+    neighbours = " ".join(f"{side}: piece {piece.number + step}." for side, step, join in sides if join)
+    number = f"{piece.number} of {piece.of}"
+    rows: list[_Row] = []
+    for name, text in ((_title(piece), neighbours), (_title(piece), ""), (f"piece {number}", ""), (number, "")):
+        rows = [_Row(line, name_size, True) for line in wrap(name, name_size, width, True)]
+        rows += [_Row(line, text_size) for line in wrap(text, text_size, width) if line]
+        if sum(row.leading for row in rows) <= height:
+            break
+    return rows
 
 
 def _title(piece: Piece) -> str:
@@ -108,11 +111,12 @@ def _title(piece: Piece) -> str:
 def _sentences(piece: Piece) -> list[str]:
     """What stands beside the piece, which way is up, and, on the first, what to do with the template."""
     drawing = piece.drawing
-    sentences = [f"Arrow: {drawing.up}."]
+    sentences: list[str] = []
     if piece.of > 1 or any(drawing.ends):
-        sentences.insert(0, f"Left: {_neighbour(piece, 0)}. Right: {_neighbour(piece, 1)}.")
+        sentences.append(f"Left: {_neighbour(piece, 0)}. Right: {_neighbour(piece, 1)}.")
     if crowded := [join for join in piece.joins if join.crowded]:
         sentences.append(_close_at(crowded))
+    sentences.append(f"Arrow: {drawing.up}.")
     if piece.number == 1:
         sentences += drawing.caption
     return sentences

@@ -123,7 +123,7 @@ def test_marks_sheets_and_files_know_no_curtain(room: str) -> None:
     """Outside their comments, no name and no text in these rooms holds a word of the trade."""
     trade = {"hem", "casing", "panel", "curtain", "loop", "rod", "cloth"}
     allowed = {"mark on the cloth"}  # the key to the line types, which speaks to who reads the sheet
-    for path in (HOUSE / room).glob("*.py"):
+    for path in (HOUSE / room).rglob("*.py"):
         tree = ast.parse(path.read_text())
         sentences = [node for node in ast.walk(tree) if isinstance(node, ast.Expr)]
         documented = {id(node.value) for node in sentences if isinstance(node.value, ast.Constant)}

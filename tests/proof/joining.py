@@ -165,7 +165,7 @@ class Paper:
         return Pair(
             upper,
             lower,
-            self._edges(x + inside * 6, upper.imag),
+            self._edges(x + inside * 6.5, upper.imag),
             below(teeth),
             tuple(_two(below(link)) for link in links if self._is_square(x, link, inside)),
             tuple(_two(below(link)) for link in links if self._is_pointed(x, link, inside)),
@@ -173,7 +173,7 @@ class Paper:
 
     def _edges(self, x: float, upper: float) -> Link:
         """How far the piece's edges lie from the upper mark, seen beside a join."""
-        seen = self.picture.strokes_down(x - 0.3, 0, x + 0.3, self.picture.height)
+        seen = self.picture.strokes_down(x - 1.5, 0, x + 1.5, self.picture.height)
         return abs(seen[0].at - upper), abs(seen[-1].at - upper)
 
     def _teeth(self, x: float, upper: float, lower: float) -> tuple[float, ...]:

@@ -33,6 +33,8 @@ class Panel:
     clearance: str = "1/2"
     printer: tuple[str, str] = ("100 mm", "100 mm")
     panels: int = 4
+    loop_width: str = ""
+    """Left out: as the program chooses."""
 
 
 _METRIC = {"hem": "100", "turn_under": "15", "loop_length": "85", "floor_marks": ("346",), "clearance": "12"}
@@ -51,6 +53,12 @@ PANELS = {
     "1370 mm, 8 loops, letter": Panel("metric", "letter", "1370", 8, "25", **_METRIC),
     "3000 mm, 13 loops, A4": Panel("metric", "a4", "3000", 13, "35", **_METRIC),
 }
+
+CROWDED = {
+    "60 in, 210 loops, letter": Panel("inch", "letter", "60", 210, "1 1/4", loop_width="1/4"),
+    "1500 mm, 150 loops, A4": Panel("metric", "a4", "1500", 150, "20", loop_width="9.2", **_METRIC),
+}
+"""Panels whose loops stand so close that no join finds a free place between two of them."""
 
 
 @dataclass(frozen=True)
@@ -105,6 +113,7 @@ style = "back loops"
 count = {panel.count}
 edge_inset = "{panel.inset} {unit}"
 loop_length = "{panel.loop_length} {unit}"
+{f'loop_width = "{panel.loop_width} {unit}"' if panel.loop_width else ''}
 
 [paper]
 name = "{panel.paper}"

@@ -24,10 +24,11 @@ STRIP = (2.0, 7.0)
 """Where on the spacing strip marks are looked for, in mm inward from the datum edge."""
 GAUGE = (1.0, 4.0)
 """The same on gauges, whose dashed lines begin with a dash at the datum edge."""
-TREAD = 12.0
+TREAD = 14.0
 """Width of a step of the hem gauge card, in mm."""
 _NEAREST = 3.0
 """Beyond this many mm from its place a mark counts as missing."""
+_OUTLINE = LineType.CUT.width
 _FOUR_INCHES = 101.6
 _BESIDE_A_BAR = ((-0.85, -0.35), (0.35, 0.85))
 
@@ -69,9 +70,18 @@ def see(pdf: bytes, record: dict[str, Any], prints: tuple[float, float] = (1, 1)
 
     ``prints`` is what the printer makes of a length, across the sheet and along it.
     """
+    record = _as_printed(record, *prints)
+    heap, bars = heap_of(pdf, record, prints)
+    taped = {each.template: each for each in tape_together(heap)}
+    return Sight(taped, bars, [_check_seen(check, taped[check["template"]], record) for check in record["checks"]])
+
+
+def heap_of(
+    pdf: bytes, record: dict[str, Any], prints: tuple[float, float] = (1, 1)
+) -> tuple[list[Paper], list[tuple[float, float]]]:
+    """The pieces cut out, in a shuffled heap, and the lengths of the bars of every sheet."""
     by_eye = np.random.default_rng(7)
     pages = Pages(pdf, prints)
-    record = _as_printed(record, *prints)
     heap: list[Paper] = []
     bars = []
     for number in range(1, len(pages) + 1):
@@ -79,9 +89,7 @@ def see(pdf: bytes, record: dict[str, Any], prints: tuple[float, float] = (1, 1)
         heap += [Paper(cut_out(page, piece, by_eye)) for piece in record["pieces"] if piece["page"] == number]
         bars += [bar_lengths(cut_out_bar(page, bar)) for bar in record["bars"] if bar["page"] == number]
     pages.close()
-    heap = [heap[i] for i in by_eye.permutation(len(heap))]
-    taped = {each.template: each for each in tape_together(heap)}
-    return Sight(taped, bars, [_check_seen(check, taped[check["template"]], record) for check in record["checks"]])
+    return [heap[i] for i in by_eye.permutation(len(heap))], bars
 
 
 def read_bars(pdf: bytes, record: dict[str, Any], prints: tuple[float, float]) -> tuple[float, float]:
@@ -252,18 +260,51 @@ def gauge_errors(kit: Made, sight: Sight) -> dict[str, tuple[float, ...]]:
 
 
 def stair_errors(kit: Made, card: Taped) -> tuple[float, ...]:
-    """How far the steps of a hem gauge card of one piece stand from the lengths that can be felt at them."""
-    (paper,) = card.papers
-    inward, picture = paper.inward, paper.picture
-    base = paper.strokes(*GAUGE)[0].at
-    levels = picture.strokes_down(base + 1.5, 0, base + 2.5, picture.height)
-    outer = (levels[-1] if inward > 0 else levels[0]).at
+    """How far the steps of a hem gauge card, taped if need be, stand from the lengths that can be felt at them.
+
+    A step in the glue zone is printed on both pieces; the worse of the two counts.
+    """
+    inward = card.papers[0].inward
+    base = card.papers[0].strokes(*GAUGE)[0].at
+    levels = card.papers[0].picture.strokes_down(base + 1.5, 0, base + 2.5, card.papers[0].picture.height)
+    outer = (levels[-1] if inward > 0 else levels[0]).at - card.papers[0].datum_edge[0].imag
     errors = []
     for number, step in enumerate(sorted(set(hem_lengths(kit.panel)[:3]))):
-        top, bottom = sorted(outer - inward * (TREAD * number + part * TREAD) for part in (0.25, 0.75))
-        riser = picture.strokes_across(0, top, picture.width, bottom)[-1]
-        errors.append(abs(riser.at - base - step))
+        low, high = sorted(abs(outer) - TREAD * (number + part) for part in (0.25, 0.75))
+        seen = [stroke for row in card.strokes(low, high) for stroke in row if abs(stroke.ink - _OUTLINE) < 0.05]
+        errors.append(max(errors_at([step], seen)))
     return tuple(errors)
+
+
+def reach_errors(card: Taped) -> tuple[float, ...]:
+    """For each join by how much the match line's far end on the one piece and the trim line's on the other differ,
+    in mm inward from the datum edge, and how far either ends from the outline beside it."""
+    errors = []
+    for left, right in zip(card.papers, card.papers[1:], strict=False):
+        pairs = left.pairs[1], right.pairs[0]
+        assert pairs[0] is not None and pairs[1] is not None
+        reaches = [
+            abs(_far_end(paper, pair.upper.real) - edge)
+            for paper, pair in zip((left, right), pairs, strict=True)
+            for edge in (_outline_at(paper, pair.upper.real - 1.5), _outline_at(paper, pair.upper.real + 1.5))
+        ]
+        errors.append(max(reaches))
+    return tuple(errors)
+
+
+def _far_end(paper: Paper, x: float) -> float:
+    """How far inward from the datum edge the ink at ``x`` reaches, in mm."""
+    column, _, top = paper.picture.part(x - 0.1, 0, x + 0.1, paper.picture.height)
+    rows = np.flatnonzero(column.mean(axis=1) > 128)
+    far = (rows[-1] + 1 if paper.inward > 0 else rows[0]) * paper.picture.mm_y + top
+    return abs(far - paper.datum_edge[0].imag)
+
+
+def _outline_at(paper: Paper, x: float) -> float:
+    """How far inward from the datum edge the outer side of the outline near ``x`` lies, in mm."""
+    seen = paper.picture.strokes_down(x - 0.4, 0, x + 0.4, paper.picture.height)
+    edge = seen[-1] if paper.inward > 0 else seen[0]
+    return abs(edge.at - paper.datum_edge[0].imag) + _OUTLINE / 2
 
 
 def hem_lengths(panel: Panel) -> list[float]:

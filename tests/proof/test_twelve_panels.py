@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from .kits import PANELS, Panel, made
-from .measuring import bar_errors, gauge_errors, sight, stair_errors, strip_errors
+from .measuring import bar_errors, gauge_errors, reach_errors, sight, stair_errors, strip_errors
 from .telling import HEADING, row
 
 TRUE = 0.1
@@ -77,6 +77,10 @@ def test_gauges_and_ladder_show_the_lengths_asked_for(panel: Panel) -> None:
 
 
 def test_the_steps_of_the_hem_gauge_can_be_felt_where_they_belong(panel: Panel) -> None:
-    card = sight(panel).taped["hem gauge card"]
-    if len(card.papers) == 1:
-        assert max(stair_errors(made(panel), card)) <= TRUE
+    assert max(stair_errors(made(panel), sight(panel).taped["hem gauge card"])) <= TRUE
+
+
+def test_match_lines_end_where_the_paper_ends(panel: Panel) -> None:
+    """Within the width of a line, also where a card with stairs is in two pieces."""
+    errors = [error for taped in sight(panel).taped.values() for error in reach_errors(taped)]
+    assert max(errors) <= 0.3

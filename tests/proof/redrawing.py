@@ -1,0 +1,33 @@
+"""Redrawing: a kit's PDF with some items of its pieces changed or lost, for tests that must be able to fail."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+
+from templategen.drawing import Item
+from templategen.layout import Kit, Placed
+from templategen.writers.pdf import pdf
+
+from .joining import Paper
+from .kits import Made
+from .measuring import heap_of
+
+Change = Callable[[Placed, Item], Item | None]
+
+
+def redrawn_pdf(kit: Kit, change: Change) -> bytes:
+    """The kit's PDF with every item of its pieces as ``change`` leaves it; None where it is to be lost."""
+    sheets = []
+    for sheet in kit.sheets:
+        placed = [
+            replace(each, items=tuple(new for item in each.items if (new := change(each, item)) is not None))
+            for each in sheet.placed
+        ]
+        sheets.append(replace(sheet, placed=tuple(placed)))
+    return pdf(replace(kit, sheets=tuple(sheets)))
+
+
+def redrawn(kit: Made, change: Change) -> list[Paper]:
+    """The pieces of such a kit, cut out."""
+    return heap_of(redrawn_pdf(kit.kit, change), kit.record)[0]
