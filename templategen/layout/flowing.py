@@ -45,6 +45,8 @@ _COLUMN, _GUTTER = 160, 10
 A line of 160 mm holds about eighty letters."""
 LEADING = 0.46
 """Line pitch in mm for each point of type: 1.3 times the size."""
+_MOST_TOGETHER = 12
+"""Lines of a paragraph that no page divides: our choice. A longer one goes on wherever there is room."""
 _BOX = 4.0
 _BOXES_IN_A_ROW = 12
 _MEANING_COLUMN = 0.32
@@ -123,6 +125,7 @@ def paged(strips: Sequence[Strip], area: Area) -> tuple[list[list[Item]], float]
 
 
 def _moved(item: Item, dx: Number, dy: Number) -> Item:
+    """The same item, so much farther to the right and up, in mm."""
     if isinstance(item, Line):
         return Line(item.kind, item.x1 + dx, item.y1 + dy, item.x2 + dx, item.y2 + dy)
     if isinstance(item, Ring):
@@ -159,7 +162,12 @@ def _(block: Heading, width: float, sizes: Sizes) -> Iterator[Strip]:
 @_strips.register
 def _(block: Paragraph, width: float, sizes: Sizes) -> Iterator[Strip]:
     height, items = _lines(block.text, sizes.body, 0, width)
-    yield Strip(height + 1.2, tuple(items))
+    if len(items) <= _MOST_TOGETHER:
+        yield Strip(height + 1.2, tuple(items))
+        return
+    leading = height / len(items)
+    for i, line in enumerate(items):
+        yield Strip(leading + (1.2 if i == len(items) - 1 else 0.0), (_moved(line, 0, i * leading),))
 
 
 @_strips.register

@@ -61,6 +61,39 @@ def test_make_writes_the_files_of_the_contract_and_says_how_many_sheets(run: Run
     }  # fmt: skip
     sheets = len(json.loads((tmp_path / "kit" / "kit.json").read_text())["pages"])
     assert f"Print {sheets} sheets of letter paper" in out
+    assert "Print page 1 by itself" in out
+
+
+@pytest.mark.parametrize(
+    ("only", "holds"),
+    [
+        ([], [["print check"], ["work order"]]),
+        (["all"], [["print check"], ["work order"]]),
+        (["Print-Check"], [["print check"]]),
+        (["cut gauge"], [["cut gauge"]]),
+        (["work order"], [["work order"], ["work order"]]),
+        (["cut gauge", "print check"], [["print check"], ["cut gauge"]]),
+        (["print check", "work order"], [["print check"], ["work order"]]),
+    ],
+)
+def test_the_print_check_comes_first_where_it_is_asked_for(
+    run: Run, tmp_path: Path, only: list[str], holds: list[list[str]]
+) -> None:
+    """In every kit that is not made of named templates alone, or names it."""
+    asked = [word for name in only for word in ("--only", name)]
+    status, out, _ = run("make", EXAMPLE, "--out", tmp_path, *asked)
+    assert status == 0
+    pages = json.loads((tmp_path / "kit.json").read_text())["pages"]
+    assert [page["holds"] for page in pages][: len(holds)] == holds
+    assert [page["page"] for page in pages] == list(range(1, len(pages) + 1))
+    checked = holds[0] == ["print check"]
+    assert ("Print page 1 by itself" in out) == checked
+    assert ("Print this page first" in (tmp_path / "work-order.txt").read_text()) == checked
+
+
+def test_the_print_check_is_among_the_names_that_only_knows(run: Run, tmp_path: Path) -> None:
+    status, _, err = run("make", EXAMPLE, "--out", tmp_path / "out", "--only", "print chekc")
+    assert status == 2 and "did you mean 'print check'?" in err
 
 
 def test_make_only_some_templates(run: Run, tmp_path: Path) -> None:

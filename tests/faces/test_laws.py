@@ -19,7 +19,9 @@ THOROUGH = settings(max_examples=60, suppress_health_check=[HealthCheck.too_slow
 @given(
     spec_texts() | toml_documents() | st.text(max_size=200),
     st.sampled_from([None, "letter", "a4", "a3", "legal", "tabloid", "a5", "a0", "post card"]),
-    st.lists(st.sampled_from(["spacing strip", "Loop-Ladder", "work order", "all", "sleeve"]), max_size=2),
+    st.lists(
+        st.sampled_from(["spacing strip", "Loop-Ladder", "work order", "Print-Check", "all", "sleeve"]), max_size=2
+    ),
     st.booleans(),
     st.fixed_dictionaries(
         {},

@@ -124,8 +124,8 @@ def test_the_file_says_what_it_is(file: Path, panel: Panel) -> None:
         assert str(opened.docinfo.Title) == kit.title == read_spec(made(panel).source).title
         with opened.open_outline() as outline:
             entries = [item.title.lower() for item in outline.root]
-    assert entries[0] == "work order"
-    assert sorted(entries) == sorted(["work order", *(drawing.name for drawing in kit.drawings)])
+    assert entries[:2] == ["print check", "work order"]
+    assert sorted(entries) == sorted(["print check", "work order", *(drawing.name for drawing in kit.drawings)])
 
 
 def test_the_file_carries_its_spec(file: Path, panel: Panel) -> None:

@@ -7,8 +7,19 @@ from pathlib import Path
 
 import pytest
 
-from templategen import make_plan, read_spec
-from templategen.drawing.blocks import Blanks, Heading, NumberRow, Numbers, Paragraph, Remark, Step
+from templategen import kit_files, make_plan, read_spec
+from templategen.drawing.blocks import (
+    Blanks,
+    Figure,
+    Finding,
+    Findings,
+    Heading,
+    NumberRow,
+    Numbers,
+    Paragraph,
+    Remark,
+    Step,
+)
 from templategen.templates.work_order import words
 from templategen.writers.text import WIDTH, text
 
@@ -56,3 +67,27 @@ def test_each_block_is_written_as_a_person_would_write_it() -> None:
 def test_more_things_than_boxes_get_a_few_and_say_how_many_there_are() -> None:
     told = text([Step(1, "Cut.", 100, "panel")])
     assert "[ ] 36" in told and "[ ] 37" not in told and "of 100" in told
+
+
+def test_a_table_of_findings_is_written_reading_first_and_a_picture_as_its_words() -> None:
+    """A picture that says nothing but what words beside it say is left out."""
+    rows = (Finding(("97.3 mm", "3 57/64 in"), "Letter fitted on A4", "The tray holds A4."),)
+    told = text([Findings(("bar", "what", "do"), rows), Figure(20, (), "Page 5: pieces 1 to 3."), Figure(9, (), "")])
+    assert told == "97.3 mm, or 3 57/64 in: Letter fitted on A4. The tray holds A4.\n\nPage 5: pieces 1 to 3.\n"
+
+
+@pytest.mark.parametrize("name", ["east-window", "childrens-corner", "local-history-room"])
+def test_the_first_page_is_told_in_words_as_well(name: str) -> None:
+    """Every reading, and every piece with the page it is on."""
+    plan = make_plan(read_spec((EXAMPLES / name / "spec.toml").read_text()))
+    kit, files = kit_files(plan)
+    flat = " ".join(files["work-order.txt"].decode().split())
+    (findings,) = (block for block in kit.check if isinstance(block, Findings))
+    assert all(reading in flat for row in findings.rows for reading in row.readings)
+    for sheet in kit.sheets:
+        for placed in sheet.placed:
+            if placed.piece.of > 1:
+                assert f"piece {placed.piece.number} (page {sheet.number})" in flat
+            else:
+                held = flat.partition(f"Page {sheet.number}: ")[2].partition(".")[0]
+                assert placed.piece.drawing.name in held
