@@ -13,7 +13,7 @@ from tempfile import NamedTemporaryFile
 from .drawing import set_text
 from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
 from .layout import WORDS, Correction, Kit, alone, lay_out
-from .papers import Paper, paper_named, unknown_paper
+from .papers import Paper, paper_named, roll_of, sheet_of, unknown_paper
 from .planning import Plan
 from .spec import Spec
 from .templates import TEMPLATES, draw_templates, work_order
@@ -157,7 +157,9 @@ def _paper_of(spec: Spec, name: str | None) -> Paper:
     """
     asked = spec.paper
     if name is None and asked.width is not None and asked.height is not None:
-        return Paper("custom", asked.width.mm, asked.height.mm)
+        return sheet_of(asked.width.mm, asked.height.mm)
+    if name is None and asked.roll is not None:
+        return roll_of(asked.roll.mm)
     paper = paper_named(name or asked.name or ("letter" if spec.units == "inch" else "a4"))
     assert paper is not None, "names of papers are checked when spec and options are read"
     return paper
