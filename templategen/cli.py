@@ -47,7 +47,7 @@ def plan(spec: Path, as_json: bool) -> None:
 @commands.command()
 @click.argument("spec", type=click.Path(path_type=Path))
 @click.option("--out", required=True, type=click.Path(path_type=Path), help="Folder to write the kit into.")
-@click.option("--paper", metavar="NAME", help="letter, a4, legal, tabloid, a3 ...: instead of the spec's paper.")
+@click.option("--paper", metavar="NAME", help="letter, a4, roll-24in ...: instead of the spec's paper.")
 @click.option("--only", metavar="TEMPLATE", multiple=True, help="Only this template; can be given several times.")
 @click.option("--despite-stops", is_flag=True, help="Make the kit even where the plan says stop.")
 def make(spec: Path, out: Path, paper: str | None, only: tuple[str, ...], despite_stops: bool) -> None:
@@ -74,7 +74,7 @@ def make(spec: Path, out: Path, paper: str | None, only: tuple[str, ...], despit
     sheets = len(kit.sheets)
     click.echo(f"Wrote {', '.join(files)} to {out}.")
     click.echo(
-        f"Print {sheets} {'sheet' if sheets == 1 else 'sheets'} of {kit.paper.name} paper from {out / 'kit.pdf'}: "
+        f"Print {sheets} {'sheet' if sheets == 1 else 'sheets'} of {kit.paper.said} from {out / 'kit.pdf'}: "
         "actual size, 100 %, one-sided. Then measure both bars on every sheet."
     )
 
@@ -99,6 +99,15 @@ def new(file: Path | None, units: Units, force: bool) -> None:
         raise Refusal(Fault("FILE", str(file), "it exists; name another file, or say --force to replace it"))
     write_files({file.name: text.encode()}, file.parent, "FILE")
     click.echo(f"Wrote {file}; {then}: templategen plan {file}")
+
+
+@commands.command()
+@click.option("--units", type=click.Choice(["inch", "metric"]), default="inch", help="How sizes are shown.")
+def papers(units: Units) -> None:
+    """List the papers that are known by name, with their sizes and where these come from."""
+    from .papers.listing import tell_papers
+
+    click.echo(tell_papers(units).rstrip())
 
 
 @commands.command()
