@@ -50,7 +50,7 @@ def plan(spec: Path, as_json: bool) -> None:
 @commands.command()
 @click.argument("spec", type=click.Path(path_type=Path))
 @click.option("--out", required=True, type=click.Path(path_type=Path), help="Folder to write the kit into.")
-@click.option("--paper", metavar="NAME", help="letter, a4, legal, tabloid, a3 ...: instead of the spec's paper.")
+@click.option("--paper", metavar="NAME", help="letter, a4, roll-24in ...: instead of the spec's paper.")
 @click.option("--only", metavar="TEMPLATE", multiple=True, help="Only this template; can be given several times.")
 @click.option("--orientation", metavar="WAY", help="portrait, landscape, or least for whichever takes fewer sheets.")
 @click.option("--half-strip/--whole-strip", default=None, help="A spacing strip to the centre, turned for the rest.")
@@ -107,7 +107,7 @@ def make(
     click.echo(f"Wrote {', '.join(files)} to {out}.")
     count = f"{sheets} {'sheet' if sheets == 1 else 'sheets'}"
     click.echo(
-        f"Print {count} of {kit.paper.name} paper{way} from {out / 'kit.pdf'}: "
+        f"Print {count} of {kit.paper.said}{way} from {out / 'kit.pdf'}: "
         f"actual size, 100 %, one-sided. {first}Then measure both bars on every sheet."
     )
 
@@ -173,6 +173,15 @@ def printer(name: str | None, across: str | None, along: str | None, bar: str | 
         _warn(compounded(readings, before), *doubts(now, "--bar"))
     else:
         click.echo(f"{name}: {printers.printer_named(name).text}")
+
+
+@commands.command()
+@click.option("--units", type=click.Choice(["inch", "metric"]), default="inch", help="How sizes are shown.")
+def papers(units: Units) -> None:
+    """List the papers that are known by name, with their sizes and where these come from."""
+    from .papers.listing import tell_papers
+
+    click.echo(tell_papers(units).rstrip())
 
 
 @commands.command()

@@ -35,6 +35,10 @@ class LengthError(TemplategenError, ValueError):
     """A text that is not, for certain, one length. The message says what would be right."""
 
 
+class PaperError(TemplategenError, ValueError):
+    """A text that names no paper. The message says what would be right."""
+
+
 class Refusal(TemplategenError):
     """The spec or the arguments are wrong; every fault is listed."""
 

@@ -15,7 +15,7 @@ from .bars import NOTHING_READ, Readings, faults_in, readings_record
 from .drawing import set_text
 from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
 from .layout import CHECK, WORDS, Contents, Correction, Kit, Orientation, PrintCheck, alone, lay_out, turned
-from .papers import Paper, paper_named, unknown_paper
+from .papers import Paper, paper_named, roll_of, sheet_of, unknown_paper
 from .planning import Plan
 from .spec import FIELDS, Spec
 from .spec.values import Wrong, read_value
@@ -209,8 +209,10 @@ def _paper_of(spec: Spec, name: str | None, *, upright: bool) -> Paper:
     """
     asked = spec.paper
     if name is None and asked.width is not None and asked.height is not None:
-        own = Paper("custom", asked.width.mm, asked.height.mm)
+        own = sheet_of(asked.width.mm, asked.height.mm)
         return turned(own) if upright and own.width > own.height else own
+    if name is None and asked.roll is not None:
+        return roll_of(asked.roll.mm)
     paper = paper_named(name or asked.name or ("letter" if spec.units == "inch" else "a4"))
     assert paper is not None, "names of papers are checked when spec and options are read"
     return paper

@@ -111,13 +111,19 @@ def _inset(answers: Answers) -> Iterator[Fault]:
 
 
 def _paper(answers: Answers) -> Iterator[Fault]:
-    named, wide, high = (answers.given(f"paper.{name}") for name in ("name", "width", "height"))
+    named, wide, high, roll = (answers.given(f"paper.{name}") for name in ("name", "width", "height", "roll"))
+    if roll and (named or wide or high):
+        there = ", ".join(f"paper.{name}" for name in ("name", "width", "height") if answers.given(f"paper.{name}"))
+        yield Fault(
+            "paper.roll", answers.typed("paper.roll"),
+            f"a roll is known by its width alone, and {there} is there too; write one or the other",
+        )
     if named and (wide or high):
         yield Fault(
             "paper.name", answers.typed("paper.name"),
             "a name and a size of its own; write the name alone, or width and height without a name",
         )
-    elif wide != high:
+    elif wide != high and not roll:
         missing, there = ("height", "width") if wide else ("width", "height")
         yield Fault(
             f"paper.{missing}", "",
@@ -125,7 +131,7 @@ def _paper(answers: Answers) -> Iterator[Fault]:
         )
     name = answers.values.get("paper.name")
     if named and name is not None and paper_named(name) is None:
-        yield Fault("paper.name", answers.typed("paper.name"), f"{unknown_paper(name)}, or width and height")
+        yield Fault("paper.name", answers.typed("paper.name"), unknown_paper(name))
 
 
 def _printer(answers: Answers) -> Iterator[Fault]:

@@ -14,6 +14,7 @@ from pydantic import BaseModel, ConfigDict, PrivateAttr
 
 from ..bars import Bar, Reading, Readings
 from ..lengths import NOTHING, Length, Tape, inches, millimetres
+from ..papers import LEAST, LONGEST
 from .about import MORE_THAN_NOTHING, NOTHING_OR_MORE, About, Limit
 
 _60_M = Limit(millimetres(60_000), "60 m (about 196 ft)")
@@ -181,15 +182,16 @@ class Margins(_Table):
 
 
 Orientation = Literal["portrait", "landscape", "least"]
-_LEAST_PAPER = Limit(millimetres(90), "90 mm (about 3 1/2 in)")
-_MOST_PAPER = Limit(millimetres(5080), "5080 mm (200 in)")  # the page limit of ISO 32000-1, Annex C
+_LEAST_PAPER = Limit(Length(LEAST), "90 mm (about 3 1/2 in)")
+_MOST_PAPER = Limit(Length(LONGEST), "5080 mm (200 in)")
 
 
 class Paper(_Table):
-    """What the templates are printed on, a paper by its name or by its width and height, and what is put on it."""
+    """What the templates are printed on: a paper by its name, by its size, or a roll; and what is put on it."""
 
     name: Annotated[str | None, About(
         "the name of the paper: letter, a4, legal, tabloid, a3 and others", "letter", "a4",
+        "The command \"templategen papers\" lists them. One file in letter-or-a4 prints whole on either.",
         left_out="letter where units are inch, a4 where they are metric")] = None
     width: Annotated[Length | None, About(
         "the width of a sheet that has no name", "12 in", "300 mm", "Write height as well, and no name.",
@@ -197,6 +199,9 @@ class Paper(_Table):
     height: Annotated[Length | None, About(
         "the height of a sheet that has no name", "18 in", "450 mm", "Write width as well, and no name.",
         left_out="the named paper's", asked=False, least=_LEAST_PAPER, most=_MOST_PAPER)] = None
+    roll: Annotated[Length | None, About(
+        "the width of the roll, to print on a roll", "24 in", "610 mm", "Write no name, width or height with it.",
+        left_out="sheets, not a roll", asked=False, least=_LEAST_PAPER, most=_MOST_PAPER)] = None
     orientation: Annotated[Orientation | None, About(
         "which way the sheets are printed: \"portrait\", \"landscape\", or \"least\" for the one that takes fewer",
         "portrait", "portrait",

@@ -13,6 +13,7 @@ from typing import Any
 import pytest
 
 from templategen import make_plan, read_spec
+from templategen.papers import CATALOGUE, FAMILIES
 
 from .running import Run
 
@@ -175,6 +176,45 @@ def test_a_strip_made_the_other_way_does_not_stay_beside_the_new_one(run: Run, t
         ["--whole-strip", "--strips", "1", "--orientation", "least", "--paper", "a3"],
     ],
 )
+
+
+@pytest.mark.parametrize(
+    ("asked", "name", "said"),
+    [
+        ("roll 24 in", "roll-24in", "of roll paper 24 in wide from"),
+        ("Letter-or-A4", "letter-or-a4", "of letter or a4 paper from"),
+        ("na_letter_8.5x11in", "letter", "of letter paper from"),
+        ("custom_banner_300x1200mm", "custom_banner_300x1200mm", "of custom_banner_300x1200mm paper from"),
+    ],
+)
+def test_make_on_any_paper_that_has_a_name(run: Run, tmp_path: Path, asked: str, name: str, said: str) -> None:
+    status, out, _ = run("make", EXAMPLE, "--out", tmp_path, "--paper", asked)
+    assert status == 0 and said in out
+    assert json.loads((tmp_path / "kit.json").read_text())["paper"]["name"] == name
+
+
+def test_make_on_the_roll_of_the_spec_unless_another_paper_is_asked_for(
+    run: Run, spec: Callable[[str, str], Path], tmp_path: Path
+) -> None:
+    path = spec('name = "letter"', 'roll = "610 mm"')
+    for options, name in [((), "roll-610mm"), (("--paper", "a3"), "a3")]:
+        assert run("make", path, "--out", tmp_path / name, *options)[0] == 0
+        assert json.loads((tmp_path / name / "kit.json").read_text())["paper"]["name"] == name
+
+
+@pytest.mark.parametrize("units", ["inch", "metric"])
+def test_papers_lists_every_paper_by_family(run: Run, units: str) -> None:
+    status, out, err = run("papers", "--units", units)
+    assert (status, err) == (0, "")
+    lines = out.splitlines()
+    assert max(map(len, lines)) <= 90 and all(family.title in lines for family in FAMILIES)
+    listed = {line.split()[0]: line for line in lines if line.startswith("    ")}
+    assert set(listed) == set(CATALOGUE)
+    sizes = ("8.5 × 11 in", "8.27 × 11.69 in") if units == "inch" else ("215.9 × 279.4 mm", "210 × 297 mm")
+    assert sizes[0] in listed["letter"] and sizes[1] in listed["a4"]
+
+
+@pytest.mark.parametrize("options", [[], ["--paper", "a4", "--only", "spacing strip"], ["--paper", "roll 24 in"]])
 def test_a_kit_is_made_again_from_its_own_pdf(run: Run, tmp_path: Path, options: list[str]) -> None:
     assert run("make", UNEVEN, "--out", tmp_path / "first", *options)[0] == 0
     assert run("make", tmp_path / "first" / "kit.pdf", "--out", tmp_path / "again")[0] == 0

@@ -214,6 +214,33 @@ def test_a_sheet_of_its_own_size() -> None:
     assert only_fault_of(spec_with(paper__width='"90 mm"', paper__height='"5081 mm"')).field == "paper.height"
 
 
+def test_a_roll_is_known_by_its_width_alone() -> None:
+    assert read_spec(spec_with(paper__roll='"24 in"')).paper.roll == inches(24)
+    assert read_spec(spec_with(paper__roll="36")).paper.roll == inches(36)
+    for field, value in [("name", '"a4"'), ("width", '"300 mm"'), ("height", '"450 mm"')]:
+        fault = only_fault_of(spec_with(**{"paper__roll": '"24 in"', f"paper__{field}": value}))
+        assert fault.field == "paper.roll" and f"paper.{field} is there too" in fault.right
+    everything = {"paper__name": '"a4"', "paper__width": '"300 mm"', "paper__height": '"450 mm"'}
+    faults = faults_of(spec_with(paper__roll='"24 in"', **everything))
+    assert [fault.field for fault in faults] == ["paper.name", "paper.roll"]
+
+
+@pytest.mark.parametrize("value", ['"89.9 mm"', '"5080.1 mm"', '"0 in"', '"-24 in"', "true", '"wide"'])
+def test_a_width_that_no_roll_has(value: str) -> None:
+    assert only_fault_of(spec_with(paper__roll=value)).field == "paper.roll"
+
+
+def test_a_roll_as_narrow_and_as_wide_as_a_page_can_be() -> None:
+    assert read_spec(spec_with(paper__roll='"90 mm"')).paper.roll == millimetres(90)
+    assert read_spec(spec_with(paper__roll='"200 in"')).paper.roll == millimetres(5080)
+
+
+def test_a_paper_by_its_self_describing_name() -> None:
+    assert read_spec(spec_with(paper__name='"ISO_A4_210x297mm"')).paper.name == "ISO_A4_210x297mm"
+    fault = only_fault_of(spec_with(paper__name='"iso_a4_210x298mm"'))
+    assert fault.field == "paper.name" and "write iso_a4_210x297mm" in fault.right
+
+
 def test_a_bar_that_is_far_out_is_told_the_print_setting_that_does_it() -> None:
     # The ratios are those of the sheets' sizes: 279.4 / 297 and, by width, 210 / 215.9.
     assert "A4 page fitted on letter" in only_fault_of(spec_with(printer__across='"94.07 mm"')).right

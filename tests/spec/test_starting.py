@@ -36,9 +36,11 @@ def test_the_starting_spec_has_the_example_job() -> None:
 @pytest.mark.parametrize("units", ["inch", "metric"])
 def test_fields_that_stand_as_notes_can_be_filled_in_as_they_stand(units: Units) -> None:
     text = re.sub(r"^# (\w+ = |\[)", r"\1", starting_spec(units), flags=re.MULTILINE)
-    text = re.sub(r"^name = .*\n", "", text, flags=re.MULTILINE)  # a sheet has a name or a size
-    spec = read_spec(text)
+    spec = read_spec(re.sub(r"^(name|roll) = .*\n", "", text, flags=re.MULTILINE))  # a name, a size or a roll
     assert spec.heading.count == 9 and spec.paper.width is not None
+    table, paper = text.split("[paper]")
+    on_a_roll = read_spec(table + "[paper]" + re.sub(r"^(name|width|height) = .*\n", "", paper, flags=re.MULTILINE))
+    assert on_a_roll.paper.roll == read_value(FIELDS["paper.roll"], FIELDS["paper.roll"].about.sample(units), units)
 
 
 @pytest.mark.parametrize("path", FIELDS)
