@@ -14,7 +14,7 @@ from typing import Any
 from .bars import NOTHING_READ, Readings, faults_in, readings_record
 from .drawing import set_text
 from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
-from .layout import CHECK, WORDS, Contents, Correction, Kit, Orientation, PrintCheck, alone, lay_out, turned
+from .layout import CHECK, WORDS, Contents, Correction, Kit, Orientation, alone, lay_out, turned
 from .papers import Paper, paper_named, roll_of, sheet_of, unknown_paper
 from .planning import Plan
 from .spec import FIELDS, Spec
@@ -69,7 +69,7 @@ def make_kit(plan: Plan, options: Options | None = None) -> Kit:
         margins=(margins.left.mm, margins.right.mm, margins.top.mm, margins.bottom.mm),
         tape=plan.tape,
         correction=Correction(*options.printer.over(spec.printer.readings).ratios),
-        check=PrintCheck(plan.tape) if not only or CHECK in only else None,
+        check=not only or CHECK in only,
     )
     return lay_out(
         contents, _paper_of(spec, options.paper, upright=orientation is not None), orientation or "portrait"

@@ -1,7 +1,7 @@
 """Drawings and words to sheets: paper, splitting, joins, packing, what every sheet carries."""
 
 from .alone import alone
-from .first_page import CHECK, PrintCheck
+from .first_page import CHECK
 from .kit import WORDS, Contents, Correction, Kit, Sheet, lay_out
 from .orienting import Orientation, turned
 from .pieces import Join, Piece
@@ -19,7 +19,6 @@ __all__ = [
     "Orientation",
     "Piece",
     "Placed",
-    "PrintCheck",
     "Sheet",
     "alone",
     "items_of",

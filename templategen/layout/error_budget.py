@@ -42,7 +42,8 @@ from .pieces import Piece
 from .taping import USUAL, Limits, Way, far_mark, slips_at, span_of
 
 if TYPE_CHECKING:
-    from .kit import Kit
+    from .kit import Correction, Kit
+    from .placed import Placed
 
 TOLERANCE = MM_PER_INCH / 4
 """What the work is held to, in mm: made within 1/4 in, UFGS-12491N, US federal guide specification, 2.2.1.1
@@ -117,11 +118,22 @@ class Budget:
 
 def budgets(kit: Kit, step: Fraction = HALF_MILLIMETRE, limits: Limits = USUAL) -> list[Budget]:
     """The budget of every template of ``kit``, in the order of its drawings."""
-    placed: dict[str, list[tuple[Piece, int]]] = {drawing.name: [] for drawing in kit.drawings}
-    for sheet in kit.sheets:
-        for each in sheet.placed:
+    return budgets_of([sheet.placed for sheet in kit.sheets], kit.drawings, kit.correction, step, limits)
+
+
+def budgets_of(
+    sheets: Sequence[Sequence[Placed]],
+    drawings: Sequence[Drawing],
+    correction: Correction,
+    step: Fraction = HALF_MILLIMETRE,
+    limits: Limits = USUAL,
+) -> list[Budget]:
+    """The budget of every drawing whose pieces lie on ``sheets``, in the order of the drawings."""
+    placed: dict[str, list[tuple[Piece, int]]] = {drawing.name: [] for drawing in drawings}
+    for on_it in sheets:
+        for each in on_it:
             placed[each.piece.drawing.name].append((each.piece, each.turn))
-    corrected = tuple(axis for axis, ratio in ((0, kit.correction.across), (90, kit.correction.along)) if ratio != 1)
+    corrected = tuple(axis for axis, ratio in ((0, correction.across), (90, correction.along)) if ratio != 1)
     found: list[Budget] = []
     for pairs in placed.values():
         pairs.sort(key=lambda pair: pair[0].number)

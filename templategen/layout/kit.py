@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from ..drawing import Drawing, Item
@@ -13,6 +13,8 @@ from ..lengths import Tape
 from ..misprints import likely_misprints
 from ..papers import Paper
 from .area import Area
+from .budget_words import first_page_lines, step_of
+from .error_budget import Budget, budgets_of
 from .first_page import CHECK, FirstPage, PrintCheck, first_page
 from .flowing import flow
 from .furniture import Bar, bars, live_area, sheet_items
@@ -20,6 +22,7 @@ from .orienting import Orientation, oriented
 from .packing import Bound
 from .placed import Placed
 from .placing import place_all
+from .rolls import above, foot, height_at_the_foot, on_a_roll
 
 WORDS = "work order"
 
@@ -74,6 +77,8 @@ class Kit:
     sheets: tuple[Sheet, ...]
     bound: Bound
     """How few sheets its templates could take at all."""
+    budgets: tuple[Budget, ...]
+    """How far out the far mark of each template may come, in the order of the drawings."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,8 +94,8 @@ class Contents:
     tape: Tape
     """What distances are shown on."""
     correction: Correction = Correction()
-    check: PrintCheck | None = None
-    """What the first page is to know; without it there is no first page."""
+    check: bool = True
+    """Whether there is a first page."""
 
 
 def lay_out(contents: Contents, paper: Paper, orientation: Orientation = "portrait") -> Kit:
@@ -98,21 +103,36 @@ def lay_out(contents: Contents, paper: Paper, orientation: Orientation = "portra
 
     Raises Refusal where the paper is too small to hold the bars or a template.
     """
+    if paper.roll:
+        return _rolled(contents, paper)
     return oriented(lambda each: _laid_out(contents, each), paper, orientation)
 
 
-def _laid_out(contents: Contents, paper: Paper) -> Kit:
-    """Everything on sheets of ``paper`` as it is."""
+def _rolled(contents: Contents, roll: Paper) -> Kit:
+    """Everything on a roll, the words below the templates; a page to be tried first would be as long as the rest."""
+    live = live_area(_inside(roll, contents.margins, contents.correction))
+    _refuse_small(roll, live)
+    words = height_at_the_foot(contents.words, live) if contents.drawings else 0
+    contents = replace(contents, check=contents.check and not contents.drawings)
+    free, along = above(live, words), contents.correction.along
+    return on_a_roll(lambda page: _laid_out(contents, page, words), roll, free, contents.drawings, along)
+
+
+def _laid_out(contents: Contents, paper: Paper, foot_height: int = 0) -> Kit:
+    """Everything on sheets of ``paper`` as it is; the words at the foot of the first, where that is kept for them."""
     title, correction = contents.title, contents.correction
     remark = correction.remark
     whole = _inside(paper, contents.margins, correction)
     live = live_area(whole)
     _refuse_small(paper, live)
-    pages = flow(contents.words, live) if contents.words else []
-    placed, bound = place_all(contents.drawings, live, paper, contents.tape)
+    at_the_foot = flow(contents.words, foot(live, foot_height))[0] if foot_height else []
+    pages = flow(contents.words, live) if contents.words and not foot_height else []
+    placed, bound = place_all(contents.drawings, above(live, foot_height), paper, contents.tape)
+    budgets = budgets_of(placed, contents.drawings, correction, step_of(contents.tape))
     front = FirstPage(whole)
     if contents.check:
-        front = first_page(contents.check, placed, len(pages), whole, paper, correction)
+        check = PrintCheck(contents.tape, tuple(first_page_lines(budgets, contents.tape)))
+        front = first_page(check, placed, len(pages), whole, paper, correction)
     said = [*((CHECK, front.inside, items) for items in front.sheets), *((WORDS, whole, items) for items in pages)]
     total = len(said) + len(placed)
     sheets: list[Sheet] = []
@@ -123,9 +143,10 @@ def _laid_out(contents: Contents, paper: Paper) -> Kit:
     for on_it in placed:
         number = len(sheets) + 1
         used = {kind for each in on_it for kind in each.line_types}
-        holds = tuple(dict.fromkeys(each.piece.drawing.name for each in on_it))
+        words = at_the_foot if number == len(said) + 1 else []
+        holds = dict.fromkeys([*([WORDS] if words else []), *(each.piece.drawing.name for each in on_it)])
         furniture = sheet_items(whole, title, number, total, used, remark)
-        sheets.append(Sheet(number, holds, tuple(on_it), tuple(furniture), bars(whole)))
+        sheets.append(Sheet(number, tuple(holds), tuple(on_it), (*furniture, *words), bars(whole)))
     return Kit(
         title=title,
         subject=contents.subject,
@@ -137,6 +158,7 @@ def _laid_out(contents: Contents, paper: Paper) -> Kit:
         check=front.words,
         sheets=tuple(sheets),
         bound=bound,
+        budgets=tuple(budgets),
     )
 
 

@@ -10,6 +10,7 @@ from typing import Any
 from ..layout import Correction, Kit, Piece, Placed, Sheet
 from ..layout.checks import Check, checks_of
 from ..layout.furniture import Bar
+from .budget_json import budget_record
 from .numbers import decimal
 
 
@@ -25,6 +26,12 @@ def kit_record(kit: Kit) -> dict[str, Any]:
         "pages": [{"page": sheet.number, "holds": list(sheet.holds)} for sheet in kit.sheets],
         "pieces": [_piece(placed, sheet.number, kit.correction) for placed, sheet in _in_order(kit)],
         "checks": [check for pieces in _templates(kit) for check in _checks(pieces, kit)],
+        "sheets": {
+            "holding_templates": sum(bool(sheet.placed) for sheet in kit.sheets),
+            "fewest_by_area": kit.bound.by_area,
+            "fewest_by_rows": kit.bound.by_rows,
+        },
+        "budgets": [budget_record(budget) for budget in kit.budgets],
         "bars": [_bar(bar, sheet.number, kit.correction) for sheet in kit.sheets for bar in sheet.bars],
     }
 

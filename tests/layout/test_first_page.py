@@ -12,19 +12,15 @@ from hypothesis import Phase, given, settings
 from templategen import Options, make_kit, make_plan, read_spec
 from templategen.drawing import Bounds, Line, LineType, Ring, Solid, Text
 from templategen.drawing.blocks import Figure, Paragraph
-from templategen.layout import CHECK, WORDS, Kit, Placed, PrintCheck, Sheet, lay_out
+from templategen.layout import CHECK, WORDS, Kit, Placed, Sheet
+from templategen.layout.budget_words import first_page_lines
 from templategen.layout.sheet_map import MOST_SHEETS
-from templategen.lengths import Tape
 from tests.bench.jobs import ORDINARY
 from tests.proof.crossing import crossed, margins, outside, piece_box
 
 from .laws import kit_of, kit_texts
 
 some = settings(max_examples=15, derandomize=True, deadline=None, phases=[Phase.explicit, Phase.generate])
-CLOSING = (
-    "Seven pieces close to within 1/16 in (1.5 mm): if they do not, look for the join whose check length is out.",
-    "Each join may be out by 0.2 mm.",
-)
 _NARROW = 'margins = { left = "3 mm", right = "3 mm", top = "3 mm", bottom = "3 mm" }'
 _SMALL = f'width = "150 mm"\nheight = "150 mm"\n{_NARROW}'
 _FLAT = 'width = "430 mm"\nheight = "180 mm"'
@@ -41,15 +37,10 @@ def _job(width: int, count: int, paper: str) -> str:
     return text.replace('style = "back loops"', f'style = "back loops", count = {count}') + f"[paper]\n{paper}\n"
 
 
-def _kit(text: str, paper: str = "", closing: tuple[str, ...] = ()) -> Kit:
-    """A whole kit; on paper that takes no card, of what it takes. ``closing`` is laid out as making does it."""
+def _kit(text: str, paper: str = "") -> Kit:
+    """A whole kit; on paper that takes no card, of what it takes."""
     only = ("print check", "work order", "spacing strip", "loop ladder") if paper == "150 x 150 mm" else ()
-    kit = make_kit(make_plan(read_spec(text)), Options(only=only, despite_stops=True))
-    if not closing:
-        return kit
-    usual = (Fraction(10), Fraction(10), Fraction(10), Fraction(18))
-    check = PrintCheck(Tape.of("inch"), closing)
-    return lay_out(kit.title, kit.subject, kit.words, kit.drawings, kit.paper, usual, kit.correction, check)
+    return make_kit(make_plan(read_spec(text)), Options(only=only, despite_stops=True))
 
 
 def _checks(kit: Kit) -> list[Sheet]:
@@ -78,15 +69,15 @@ def _said(sheet: Sheet) -> list[str]:
 
 
 @pytest.mark.parametrize("name", ["letter", "a4"])
-@pytest.mark.parametrize("closing", [(), CLOSING], ids=["", "with how nearly all must close"])
-def test_an_ordinary_kit_has_it_all_on_one_sheet(name: str, closing: tuple[str, ...]) -> None:
-    kit = _kit(_job(54, 9, PAPERS[name]), name, closing)
+def test_an_ordinary_kit_has_it_all_on_one_sheet(name: str) -> None:
+    kit = _kit(_job(54, 9, PAPERS[name]), name)
     (first,) = _checks(kit)
     assert first is kit.sheets[0] and kit.sheets[1].holds == (WORDS,)
     said = _said(first)
     assert "Print this page first, by itself" in said
     assert {f"page {sheet.number}" for sheet in _with_pieces(kit)} <= set(said)
-    assert all(sentence[:18] in " ".join(said) for sentence in closing)
+    (closing,) = first_page_lines(kit.budgets, kit.tape)
+    assert closing[:40] in " ".join(said)
 
 
 @some
@@ -192,12 +183,11 @@ def _inside(text: Text, box: Bounds) -> bool:
 @pytest.mark.parametrize(("width", "count"), [(40, 5), (54, 9), (120, 13), (300, 31), (700, 71), (1500, 151)])
 def test_nothing_touches_anything_from_one_sheet_to_more_than_are_drawn(name: str, width: int, count: int) -> None:
     margin = (3, 3, 3, 3) if name == "150 x 150 mm" else (10, 10, 10, 18)
-    for closing in ((), CLOSING) if margin[0] == 10 else ((),):
-        kit = _kit(_job(width, count, PAPERS[name]), name, closing)
-        checks = replace(kit, sheets=tuple(_checks(kit)))
-        assert list(crossed(checks)) == []
-        assert list(outside(checks, margins(kit, *margin))) == []
-        assert all(sheet.items for sheet in checks.sheets)
+    kit = _kit(_job(width, count, PAPERS[name]), name)
+    checks = replace(kit, sheets=tuple(_checks(kit)))
+    assert list(crossed(checks)) == []
+    assert list(outside(checks, margins(kit, *margin))) == []
+    assert all(sheet.items for sheet in checks.sheets)
 
 
 def test_those_jobs_run_from_one_sheet_to_more_than_are_drawn() -> None:

@@ -1,0 +1,88 @@
+"""Rolls: everything on one page as long as it takes, or on a few where a page cannot be that long.
+
+A roll is cut where the page ends, so the page is no longer than what is on it. Words
+stand at its foot, in columns, instead of on pages of their own.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import replace
+from fractions import Fraction
+from math import ceil
+from typing import TYPE_CHECKING
+
+from ..drawing import Drawing
+from ..drawing.blocks import Block
+from ..errors import Fault, Refusal
+from ..papers import Paper
+from .area import Area
+from .flowing import flow
+from .splitting import OVERLAP
+
+if TYPE_CHECKING:
+    from .kit import Kit
+
+FINELY = 10
+"""How finely the shortest page is looked for, in mm: our choice, less than a roll is cut to by hand."""
+APART = 8
+"""Between the templates and the words below them, in mm."""
+_LEAST = 108
+"""Height of what a page must leave free for its bars, in mm."""
+
+
+def height_at_the_foot(words: Sequence[Block], live: Area) -> int:
+    """How high the columns of ``words`` stand at the foot of ``live``, in mm; 0 where there are none.
+
+    Raises Refusal where they leave nothing for templates.
+    """
+    if not words:
+        return 0
+    low, high = 0, int(live.height) - APART - _LEAST
+    if len(flow(words, foot(live, high))) > 1:
+        right = "the work order does not fit at its foot; choose a wider roll, or name the templates with --only"
+        raise Refusal(Fault("paper", f"a roll {float(live.width):.0f} mm wide inside its margins", right))
+    while high - low > 2:
+        middle = (low + high) // 2
+        low, high = (low, middle) if len(flow(words, foot(live, middle))) == 1 else (middle, high)
+    return high
+
+
+def foot(live: Area, height: int) -> Area:
+    """The lowest ``height`` mm of ``live``."""
+    return replace(live, top=live.bottom + height)
+
+
+def above(live: Area, height: int) -> Area:
+    """What is left of ``live`` above words of this height."""
+    return replace(live, bottom=live.bottom + height + APART) if height else live
+
+
+def on_a_roll(
+    lay: Callable[[Paper], Kit], roll: Paper, free: Area, drawings: Sequence[Drawing], along: Fraction
+) -> Kit:
+    """What ``lay`` makes of the shortest pages that take as few of them as the longest page would.
+
+    ``free`` is what the longest page leaves for templates, as it comes out of
+    the printer, and ``along`` what the printer makes of a length along it. A
+    template is cut only where no page can be as long as it is.
+    """
+    need = Fraction(_LEAST)
+    for drawing in drawings:
+        if drawing.length > free.width or drawing.depth > free.height:
+            pieces = ceil((drawing.length - OVERLAP) / (free.height - OVERLAP))
+            need = max(need, (drawing.length - OVERLAP) / pieces + OVERLAP)
+    longest = int(roll.height)
+    shortest = min(ceil(roll.height - (free.height - need) / along), longest)
+    kit, least = (lay(replace(roll, height=Fraction(height))) for height in (longest, shortest))
+    pages = len(kit.sheets)
+    if len(least.sheets) <= pages:
+        return least
+    while longest - shortest > FINELY:
+        middle = (shortest + longest) // 2
+        tried = lay(replace(roll, height=Fraction(middle)))
+        if len(tried.sheets) <= pages:
+            kit, longest = tried, middle
+        else:
+            shortest = middle
+    return kit
