@@ -61,7 +61,7 @@ def above(live: Area, height: int) -> Area:
 def on_a_roll(
     lay: Callable[[Paper], Kit], roll: Paper, free: Area, drawings: Sequence[Drawing], along: Fraction
 ) -> Kit:
-    """What ``lay`` makes of the shortest pages that take as few of them as the longest page would.
+    """What ``lay`` makes of the shortest pages on which no more pages and pieces are needed than on the longest.
 
     ``free`` is what the longest page leaves for templates, as it comes out of
     the printer, and ``along`` what the printer makes of a length along it. A
@@ -75,14 +75,19 @@ def on_a_roll(
     longest = int(roll.height)
     shortest = min(ceil(roll.height - (free.height - need) / along), longest)
     kit, least = (lay(replace(roll, height=Fraction(height))) for height in (longest, shortest))
-    pages = len(kit.sheets)
-    if len(least.sheets) <= pages:
+    most = _cost(kit)
+    if _cost(least) <= most:
         return least
     while longest - shortest > FINELY:
         middle = (shortest + longest) // 2
         tried = lay(replace(roll, height=Fraction(middle)))
-        if len(tried.sheets) <= pages:
+        if _cost(tried) <= most:
             kit, longest = tried, middle
         else:
             shortest = middle
     return kit
+
+
+def _cost(kit: Kit) -> tuple[int, int]:
+    """Pages, and pieces on them."""
+    return len(kit.sheets), sum(len(sheet.placed) for sheet in kit.sheets)
