@@ -8,7 +8,7 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from ..drawing import Item, Line, LineType, Solid, Text, capitalised, rectangle, width_of
-from ..drawing.blocks import Blanks, Block, Heading, NumberRow, Paragraph, Remark
+from ..drawing.blocks import Blanks, Block, Figure, Heading, NumberRow, Paragraph, Remark
 from ..lengths import Tape
 from ..papers import Paper
 from .area import Area
@@ -32,7 +32,7 @@ _ARROW = 3.6
 _BLANK = 28
 """Length of a line to write a reading on, in mm."""
 _BODY = (10.0, 9.5)
-"""Sizes of what is said, in points: the second where that saves a sheet."""
+"""Sizes of what is said, in points: the second where that helps."""
 _SMALL = 8.8
 """The size of what stands on the maps, in points."""
 _COLUMN, _PAGE = 180, 225
@@ -115,8 +115,8 @@ def first_page(
     """The first page of a kit whose pieces lie on sheets as ``placed``, after ``between`` pages of words.
 
     ``whole`` is the area inside the margins, as it comes out of the printer. The
-    type is a little smaller where all fits one sheet then; where it does not, the
-    maps follow on sheets of their own.
+    type is a little smaller where that saves a sheet or a list of names; where
+    all does not fit one, the maps follow on sheets of their own.
     """
     inside = whole.inset(INSET)
     live = live_area(inside)
@@ -124,16 +124,29 @@ def first_page(
     settings = [_Setting.of(live, size) for size in _BODY]
     pointers = list(_pointers(inside, live, settings[0].sizes.body))
     words = _words(job, beside=bool(pointers))
+    pages, maps = _on_one(job, words, settings) or _on_several(job, words, settings[0])
+    sheets = tuple((*_frame(whole), *(() if i else pointers), *page) for i, page in enumerate(pages))
+    return FirstPage(inside, sheets, (*words, *maps))
+
+
+def _on_one(
+    job: _Job, words: Sequence[Block], settings: Sequence[_Setting]
+) -> tuple[list[list[Item]], list[Block]] | None:
+    """All on one sheet, and the blocks of the maps; None where it does not fit.
+
+    Of ``settings`` the first that fits, or the first with which every piece has
+    room for its name.
+    """
+    fitting: list[tuple[list[list[Item]], list[Block]]] = []
     for setting in settings:
         said = strips_of(words, setting.width, setting.sizes)
         maps = _maps(job, 1, height_of(said), setting)
         pages, _ = paged([*said, *strips_of(maps, setting.width, setting.sizes)], setting.column)
         if len(pages) == 1:
-            break
-    else:
-        pages, maps = _on_several(job, words, settings[0])
-    sheets = tuple((*_frame(whole), *(() if i else pointers), *page) for i, page in enumerate(pages))
-    return FirstPage(inside, sheets, (*words, *maps))
+            fitting.append((pages, maps))
+            if all(block.words for block in maps if isinstance(block, Figure)):
+                return pages, maps
+    return fitting[0] if fitting else None
 
 
 def _on_several(job: _Job, words: Sequence[Block], setting: _Setting) -> tuple[list[list[Item]], list[Block]]:
