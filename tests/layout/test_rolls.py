@@ -81,6 +81,6 @@ def test_words_on_a_roll_are_set_in_columns_of_a_readable_width() -> None:
     assert max(float(item.bounds.right - item.bounds.left) for item in words) < 260
 
 
-def test_a_roll_too_narrow_for_a_card_is_refused() -> None:
-    with pytest.raises(Refusal, match="too small for the hem gauge card"):
-        _kit(54, "roll 180 mm")
+def test_a_roll_too_narrow_for_the_bars_is_refused() -> None:
+    with pytest.raises(Refusal, match="at least 108 x 108 mm"):
+        _kit(54, "roll 120 mm")
