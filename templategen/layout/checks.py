@@ -80,7 +80,7 @@ class Check:
             figure = f"{self.shown} (± {self.closing})"
             return f"taped, from end to end: {figure}", f"end to end: {figure}", self.shown
         figure = f"{self.shown} ± {self.closing}"
-        other = self.last if piece == self.first else self.first
+        other = self.last if piece.number == self.first.number else self.first
         there = f"to the tick on piece {other.number}"
         return (
             f"{figure} from here {there} ({self.over})",

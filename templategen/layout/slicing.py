@@ -7,7 +7,7 @@ from collections.abc import Sequence
 
 from ..drawing import Bounds, Item, Line, LineType
 from ..lengths import Tape
-from .checks import checks_of
+from .checks import Check, checks_of
 from .joins import furniture
 from .naming import name_items, signs_said
 from .pieces import Piece
@@ -25,7 +25,7 @@ def items_of(pieces: Sequence[Piece], tape: Tape) -> list[list[Item]]:
     drawing = pieces[0].drawing
     if len(pieces) == 1:
         return [[*drawing.items, *name_items(pieces[0], tape)]]
-    outline, checks = drawing.outline, checks_of(pieces, tape)
+    outline, checks = drawing.outline, _by_piece(pieces, tape)
     signs = signs_said(pieces, tape)
     risers = [line for line in outline.lines if not line.runs_along]
     along: list[Line] = []
@@ -51,11 +51,21 @@ def items_of(pieces: Sequence[Piece], tape: Tape) -> list[list[Item]]:
                 *(kept for line in lines if (kept := _cut_to(piece, line))),
                 *(line for line in risers if piece.start <= line.x1 <= piece.end),
                 *(item for bounds, item in near if float(bounds.right) <= right),
-                *furniture(piece, outline, checks, tape),
+                *furniture(piece, outline, checks[piece.number], tape),
                 *name_items(piece, tape, signs if piece.number == 1 else ""),
             ]
         )
     return sliced
+
+
+def _by_piece(pieces: Sequence[Piece], tape: Tape) -> dict[int, list[Check]]:
+    """The check lengths that each piece has a part of; of the whole, its two ends."""
+    checks: dict[int, list[Check]] = {piece.number: [] for piece in pieces}
+    for check in checks_of(pieces, tape):
+        first, last = check.first.number, check.last.number
+        for number in (first, last) if check.whole else range(first, last + 1):
+            checks[number].append(check)
+    return checks
 
 
 def _start(line: Line) -> float:

@@ -17,11 +17,13 @@ DISTANCE_BASE = 27
 CENTRE_BASE = 31.6
 LANE_FROM, LANE_TO = 33, 51
 FAR_APART = (Fraction(-37, 5), Fraction(-53))
-"""Where registration marks stand: near the two edges, one of them 2.4 mm nearer than the other."""
+"""Where registration marks stand: near the two edges, and not in the mirror image of themselves."""
+BELOW_THE_EDGES = (Fraction(-61, 5), Fraction(-53))
+"""The same where a join must stand close to a loop: below the lines of its edges, which leaves it every place there."""
 BETWEEN_TICKS = (Fraction(-14), Fraction(-232, 5))
-"""The same where loops stand close: between the ticks at the two edges, which they then cannot touch."""
-ROOM_FOR_A_MARK = 9
-"""Between the edges of two loops, in mm, so that a registration mark can stand beside them."""
+"""The same where loops stand closer still: between the ticks at the two edges, which they then cannot touch."""
+ROOM_FOR_A_JOIN = 17
+"""Between the edges of two loops, in mm: 8 on either side of a join, and one to choose from."""
 TURNED_PITCH = 19
 """Between labels set upright along their marks, in mm: room for a registration mark between two of them."""
 
@@ -48,7 +50,6 @@ def draw(plan: Plan) -> list[Drawing]:
     width = plan.spec.panel.width.mm
     labels = [tape.read(mark.at).label for mark in loops.marks]
     lettering = _lettering([mark.label for mark in loops.marks], labels, float(loops.pitch.mm))
-    close = lettering.turned or (loops.pitch - loops.width).mm < ROOM_FOR_A_MARK
     sewn: list[list[Item]] = []
     for i, (mark, distance) in enumerate(zip(loops.marks, labels, strict=True)):
         sewn.append(_loop(mark.at.mm, loops.width.mm / 2, width))
@@ -74,7 +75,7 @@ def draw(plan: Plan) -> list[Drawing]:
             marks=tuple(Mark(mark.label, mark.at.mm) for mark in loops.marks),
             items=tuple(items),
             keep_whole=tuple(((mark.at - loops.width / 2).mm, (mark.at + loops.width / 2).mm) for mark in loops.marks),
-            registration=BETWEEN_TICKS if close else FAR_APART,
+            registration=_registration(plan, lettering),
             ends=("left edge of the panel", "right edge of the panel"),
         )
     ]
@@ -90,6 +91,13 @@ def _lettering(numbers: Sequence[str], distances: Sequence[str], pitch: float) -
         if widest + BETWEEN_LABELS <= pitch:
             return _Lettering(number, distance, False, 1)
     return _Lettering(11, 9, True, max(1, ceil(TURNED_PITCH / pitch)))
+
+
+def _registration(plan: Plan, lettering: _Lettering) -> tuple[Fraction, Fraction]:
+    if lettering.turned:
+        return BETWEEN_TICKS
+    loops = plan.heading
+    return FAR_APART if (loops.pitch - loops.width).mm >= ROOM_FOR_A_JOIN else BELOW_THE_EDGES
 
 
 def _loop(at: Fraction, half_width: Fraction, panel: Fraction) -> list[Item]:

@@ -27,7 +27,8 @@ _FROM_AN_EDGE = ARM + Fraction(1, 2)
 """From an outline to the nearest place for a registration mark, in mm."""
 _TICK = 2
 _CHECK_SIZES = (8, 7.5, 7)
-_CHECK_OFF = 1.5
+_CHECK_OFF, _END_OFF = 1.5, 2.5
+"""From a tick to its words, and from the template's end to the words about the whole, in mm."""
 _CHECK_STOPS = Fraction(5)
 """From a match line to where the line of a check length is interrupted, in mm: nothing but the sign and the
 registration marks crosses a match line."""
@@ -42,7 +43,7 @@ _CUT_OFF_SIZE = 7
 def furniture(piece: Piece, outline: Outline, checks: Sequence[Check], tape: Tape) -> list[Item]:
     """Everything that the joins of ``piece`` print on it, in the drawing's coordinates.
 
-    ``outline`` is its drawing's; ``checks`` are those of all its template's pieces.
+    ``outline`` is its drawing's; ``checks`` are those that begin, end or pass by on it.
     """
     items: list[Item] = []
     for join in piece.joins:
@@ -130,8 +131,6 @@ _HALF_A_SIGN = ARM
 
 def _check(piece: Piece, check: Check) -> Iterator[Item]:
     """This piece's part of a check length: the line that a rule is laid along, the tick at its end, what it says."""
-    if not check.first.number <= piece.number <= check.last.number:
-        return
     y = check.height
     if not check.whole:
         left = piece.left.at + _CHECK_STOPS if piece.left else piece.start
@@ -144,10 +143,11 @@ def _check(piece: Piece, check: Check) -> Iterator[Item]:
             yield Line(LineType.MARK, at, y - _TICK, at, y + _TICK)
         low, high = half_of(piece, right_half)
         # From a tick the words run away from the join; from the template's end they run inward.
-        room = float(at - low if right_half else high - at) - 2 * _CHECK_OFF
+        off = _END_OFF if check.whole else _CHECK_OFF
+        room = float(at - low if right_half else high - at) - off - _CHECK_OFF
         text, size = _fitted(check.said_on(piece), room)
         if text:
-            x, anchor = (at - _CHECK_OFF, Anchor.END) if right_half else (at + _CHECK_OFF, Anchor.START)
+            x, anchor = (at - off, Anchor.END) if right_half else (at + off, Anchor.START)
             yield Text(x, y - _CAPS * size / 2, text, size, anchor)
 
 

@@ -15,7 +15,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from fractions import Fraction
-from functools import cache
+from functools import cache, lru_cache
 from itertools import count
 from math import floor, gcd
 from typing import NamedTuple
@@ -51,7 +51,17 @@ def links_of(drawing: Drawing, number: int) -> tuple[Link, ...]:
 
     Any two signs of a drawing differ by two teeth at least, since a sign has two for each link.
     """
-    places = tooth_places(drawing)
+    return _links(tooth_places(drawing), number)
+
+
+def tooth_places(drawing: Drawing) -> tuple[Fraction, ...]:
+    """The heights at which teeth may stand, one pitch apart, in the middle between the registration marks."""
+    low, high = drawing.registration
+    return _places(Fraction(min(low, high)), Fraction(max(low, high)))
+
+
+@lru_cache(maxsize=1024)
+def _links(places: tuple[Fraction, ...], number: int) -> tuple[Link, ...]:
     links, total = min(2, len(places) // 2), len(places)
     keys = _ways(total, links)
     stride = _STRIDES.get(total) or next(step for step in count(floor(keys * _GOLDEN) or 1) if gcd(step, keys) == 1)
@@ -59,9 +69,8 @@ def links_of(drawing: Drawing, number: int) -> tuple[Link, ...]:
     return tuple(Link(places[low], places[high]) for low, high in chosen)
 
 
-def tooth_places(drawing: Drawing) -> list[Fraction]:
-    """The heights at which teeth may stand, one pitch apart, in the middle between the registration marks."""
-    low, high = sorted(Fraction(y) for y in drawing.registration)
+@lru_cache(maxsize=64)
+def _places(low: Fraction, high: Fraction) -> tuple[Fraction, ...]:
     span = high - low
     # What is left at the two ends differs by half a pitch: turned about, every place falls between two others.
     first = (span - PITCH / 2) / 2 % (PITCH / 2)
@@ -70,7 +79,7 @@ def tooth_places(drawing: Drawing) -> list[Fraction]:
     room = floor((span - _FROM_A_MARK - first) / PITCH) + 1
     taken = max(0, min(room, _MOST_PLACES))
     skipped = (room - taken) // 2
-    return [low + first + (skipped + i) * PITCH for i in range(taken)]
+    return tuple(low + first + (skipped + i) * PITCH for i in range(taken))
 
 
 def sign(links: tuple[Link, ...], at: Fraction, pointed: bool) -> Iterator[Item]:
