@@ -85,7 +85,8 @@ class Check:
         return (
             f"{figure} from here {there} ({self.over})",
             f"{figure} {there} ({self.over})",
-            f"{self.shown} to piece {other.number} ({self.over})",
+            f"{figure} to piece {other.number} ({self.over})",
+            f"{figure} to piece {other.number}",
             f"{self.shown} to piece {other.number}",
             self.shown,
         )
