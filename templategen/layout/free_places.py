@@ -9,6 +9,7 @@ from __future__ import annotations
 from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 from dataclasses import dataclass, field
+from enum import IntEnum
 from fractions import Fraction
 from itertools import pairwise
 from math import ceil, floor, inf
@@ -22,10 +23,24 @@ CLEAR = 8.0
 scissors. Our choice."""
 _CLOSE = (4.0, 1.5, 0.4)
 """What is kept where marks stand too close for that; under 0.4 mm two lines look like one. Our choice."""
+_FREE = 1 + len(_CLOSE)
 _TARGET_CLEAR = 4.5
 """Free of content on either side of a registration mark's centre, in mm: the mark is 3 1/2 mm each way."""
 FINE = Fraction(1, 10)
 """The step of places where no whole step of the tape is free, in mm."""
+
+
+class Care(IntEnum):
+    """With how much care joins are to be placed: each allows what the one before it does, and more."""
+
+    CLEAR = 0
+    """Keeping CLEAR of everything."""
+    FREE = 1
+    """Touching nothing, nor their registration marks."""
+    LEGIBLE = 2
+    """Through no text; a registration mark may stand on a line."""
+    ANY = 3
+    """Anywhere."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,10 +99,9 @@ class FreePlaces:
             self._found[i] = Places(step, _in_steps(self._kinds[i // 2], step))
         return self._found[i]
 
-    @property
-    def clear(self) -> int:
-        """How many of the first kinds keep CLEAR of everything."""
-        return 2
+    def with_care(self, care: Care) -> range:
+        """The kinds of place that will do for this care."""
+        return range({Care.CLEAR: 2, Care.FREE: 2 * _FREE}.get(care, len(self)))
 
 
 def free_places(drawing: Drawing, step: Fraction = Fraction(1)) -> FreePlaces:

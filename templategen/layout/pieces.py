@@ -25,10 +25,8 @@ class Join:
     number: int
     """Counted over the whole kit, from 0: no two joins of a kit are alike."""
     at: Fraction
-    room: Fraction
-    """To either side of the match line, what it need share with no other join: for its check length, in mm."""
     crowded: bool
-    """Whether marks stood so close that no place between them was free."""
+    """Whether marks stood so close that no place between them was clear of everything."""
 
     @property
     def label(self) -> str:

@@ -9,7 +9,7 @@ from itertools import count, pairwise
 from math import ceil, floor
 
 from ..drawing import Drawing
-from .free_places import FINE, FreePlaces, Places, free_places
+from .free_places import FINE, Care, FreePlaces, Places, free_places
 from .pieces import TONGUE, TRIMMED, Join, Piece
 
 OVERLAP = TONGUE + TRIMMED
@@ -40,28 +40,31 @@ def split(
 
 
 def split_into(
-    drawing: Drawing, places: FreePlaces, rooms: Sequence[Fraction], clear: bool = True
+    drawing: Drawing, places: FreePlaces, rooms: Sequence[Fraction], care: Care = Care.CLEAR
 ) -> tuple[Piece, ...] | None:
     """``drawing`` as one piece for each of ``rooms``, from its start on, none longer than its room, in mm.
 
-    Pieces are as nearly equal as their rooms allow. ``clear`` allows no join but
-    one that keeps clear of everything; else the best kind of place that will do
-    is taken, whatever stands there. None where it cannot be.
+    Pieces are as nearly equal as their rooms allow, and joined with this
+    ``care``, at the best kind of place that it allows. None where that cannot be.
     """
     if len(rooms) == 1:
         return (Piece(drawing, 1, 1, None, None),) if drawing.length <= rooms[0] else None
     if sum(rooms) - OVERLAP * (len(rooms) - 1) < drawing.length:
         return None
-    for kind in range(places.clear if clear else len(places)):
+    for kind in places.with_care(care):
         pieces = _cut(drawing, rooms, 0, places, kind)
         if pieces is not None:
             return pieces
-    return None if clear else _between(drawing, [(at, True) for at in _ideals(drawing, rooms)], 0)
+    return _between(drawing, [(at, True) for at in _ideals(drawing, rooms)], 0) if care is Care.ANY else None
 
 
-def fewest_pieces(drawing: Drawing, places: FreePlaces, longest: Fraction) -> int | None:
-    """How many pieces no longer than ``longest`` it takes, every join clear of everything; None where none is."""
-    chains = (_chain(places[kind], drawing, longest) for kind in range(places.clear))
+def fewest_pieces(
+    drawing: Drawing, places: FreePlaces, longest: Fraction, care: Care = Care.CLEAR
+) -> int | None:
+    """How many pieces no longer than ``longest`` it takes with this ``care``; None where it cannot be cut so."""
+    if care is Care.ANY:
+        return ceil((drawing.length - OVERLAP) / (longest - OVERLAP))
+    chains = (_chain(places[kind], drawing, longest) for kind in places.with_care(care))
     return min((joins + 1 for joins in chains if joins is not None), default=None)
 
 
@@ -98,7 +101,7 @@ def _cut(
         for better in range(kind + 1):
             at = places[better].nearest(ideal, low, high)
             if at is not None:
-                joins.append((at, better >= places.clear))
+                joins.append((at, better not in places.with_care(Care.CLEAR)))
                 break
         else:
             return None
@@ -161,10 +164,6 @@ def _ideals(drawing: Drawing, rooms: Sequence[Fraction]) -> list[Fraction]:
 
 def _between(drawing: Drawing, joins: Sequence[tuple[Fraction, bool]], first: int) -> tuple[Piece, ...]:
     """The pieces between these places; of each is said whether it is crowded."""
-    # A neighbouring join needs half of what lies between.
-    stops = [2 * drawing.start - joins[0][0], *(at for at, _ in joins), 2 * drawing.end - joins[-1][0]]
-    rooms = [min(at - before, after - at) / 2 for before, at, after in zip(stops, stops[1:], stops[2:], strict=False)]
-    made = [Join(first + i, at, room, close) for i, ((at, close), room) in enumerate(zip(joins, rooms, strict=True))]
+    made = [Join(first + i, at, crowded) for i, (at, crowded) in enumerate(joins)]
     ends: list[Join | None] = [None, *made, None]
     return tuple(Piece(drawing, i, len(made) + 1, left, right) for i, (left, right) in enumerate(pairwise(ends), 1))
-

@@ -171,11 +171,17 @@ def test_a_strip_made_the_other_way_does_not_stay_beside_the_new_one(run: Run, t
     [
         [],
         ["--paper", "a4", "--only", "spacing strip"],
+        ["--paper", "roll 24 in"],
         ["--half-strip"],
         ["--strips", "3", "--orientation", "landscape"],
         ["--whole-strip", "--strips", "1", "--orientation", "least", "--paper", "a3"],
     ],
 )
+def test_a_kit_is_made_again_from_its_own_pdf(run: Run, tmp_path: Path, options: list[str]) -> None:
+    assert run("make", UNEVEN, "--out", tmp_path / "first", *options)[0] == 0
+    assert run("make", tmp_path / "first" / "kit.pdf", "--out", tmp_path / "again")[0] == 0
+    for path in (tmp_path / "first").iterdir():
+        assert path.read_bytes() == (tmp_path / "again" / path.name).read_bytes(), path.name
 
 
 @pytest.mark.parametrize(
@@ -212,14 +218,6 @@ def test_papers_lists_every_paper_by_family(run: Run, units: str) -> None:
     assert set(listed) == set(CATALOGUE)
     sizes = ("8.5 × 11 in", "8.27 × 11.69 in") if units == "inch" else ("215.9 × 279.4 mm", "210 × 297 mm")
     assert sizes[0] in listed["letter"] and sizes[1] in listed["a4"]
-
-
-@pytest.mark.parametrize("options", [[], ["--paper", "a4", "--only", "spacing strip"], ["--paper", "roll 24 in"]])
-def test_a_kit_is_made_again_from_its_own_pdf(run: Run, tmp_path: Path, options: list[str]) -> None:
-    assert run("make", UNEVEN, "--out", tmp_path / "first", *options)[0] == 0
-    assert run("make", tmp_path / "first" / "kit.pdf", "--out", tmp_path / "again")[0] == 0
-    for path in (tmp_path / "first").iterdir():
-        assert path.read_bytes() == (tmp_path / "again" / path.name).read_bytes(), path.name
 
 
 @pytest.mark.parametrize("content", [b"%PDF-1.7\nrubbish", b"", b"no pdf at all"])

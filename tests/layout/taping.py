@@ -24,7 +24,7 @@ Points = NDArray[np.complex128]
 
 def cut(drawing: Drawing, places: Sequence[Fraction]) -> tuple[Piece, ...]:
     """The pieces of ``drawing`` with match lines at ``places``, wherever those are."""
-    joins = [Join(i, at, Fraction(60), False) for i, at in enumerate(places)]
+    joins = [Join(i, at, False) for i, at in enumerate(places)]
     ends: list[Join | None] = [None, *joins, None]
     return tuple(Piece(drawing, i + 1, len(joins) + 1, ends[i], ends[i + 1]) for i in range(len(joins) + 1))
 

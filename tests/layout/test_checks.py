@@ -12,7 +12,8 @@ from hypothesis import strategies as st
 
 from templategen.drawing import Drawing, Line, LineType, Text
 from templategen.layout import Piece, items_of, split
-from templategen.layout.checks import CLEAR_OF_A_JOIN, CLOSING, Check, checks_of
+from templategen.layout.checks import CLEAR_OF_A_JOIN, Check, checks_of
+from templategen.layout.error_budget import closing_tolerance
 from templategen.lengths import Length, Tape
 from templategen.writers.kit_json import kit_record
 from tests.proof.kits import PANELS, made
@@ -108,13 +109,15 @@ def test_the_whole_is_what_the_template_measures(drawing: Drawing, longest: Frac
 
 
 def test_closing_tolerance_grows_with_the_joins_and_is_said_in_the_tape_s_own_units() -> None:
+    """The error budget's own, whose figures are held against ten thousand tapings in its own tests."""
     pieces = _long_strip(8)
-    assert Fraction(1, 2) == CLOSING
-    assert [(len(c.joins), c.closing) for c in checks_of(pieces, Tape.of("metric"))] == [
-        (2, "1 mm"), (2, "1 mm"), (3, "1.5 mm"), (7, "3.5 mm"),
-    ]  # fmt: skip
-    # 1 mm is 1.26 and 1.5 mm 1.89 of 1/32 in: shown on the nearest.
-    assert [c.closing for c in checks_of(pieces, Tape.of("inch"))] == ["1/32 in", "1/32 in", "1/16 in", "1/8 in"]
+    for tape, rule in ((Tape.of("metric"), Fraction(1, 2)), (Tape.of("inch"), Fraction(254, 320))):
+        checks = checks_of(pieces, tape)
+        assert [len(check.joins) for check in checks] == [2, 2, 3, 7]
+        off = [closing_tolerance(pieces[0].drawing, len(c.joins), 0 if c.whole else c.height, rule) for c in checks]
+        shown = Tape(tape.units, Length(rule))
+        assert [check.closing for check in checks] == [shown.read(Length(Fraction(each))).plain for each in off]
+        assert off == sorted(off)
 
 
 def test_a_piece_says_what_its_check_length_is_and_where_it_ends() -> None:
@@ -124,7 +127,7 @@ def test_a_piece_says_what_its_check_length_is_and_where_it_ends() -> None:
     assert second.said_on(pieces[4])[0] == f"{second.shown} ± 1/32 in from here to the tick on piece 3 (C, D)"
     said = [[item.text for item in items if isinstance(item, Text)] for items in items_of(pieces, Tape.of("inch"))]
     assert first.said_on(pieces[0])[0] in said[0] and first.said_on(pieces[2])[0] in said[2]
-    whole = f"taped, from end to end: {Tape.of('inch').show(Length(Fraction(980)))} (± 3/32 in)"
+    whole = f"taped, from end to end: {Tape.of('inch').show(Length(Fraction(980)))} (± 1/16 in)"
     assert whole in said[0] and whole in said[4]
     assert not any("tick" in text for text in said[1])
 

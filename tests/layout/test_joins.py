@@ -110,7 +110,7 @@ def test_a_join_says_on_both_its_pieces_how_far_it_is_from_the_zero(drawing: Dra
 
 def test_a_join_on_a_whole_step_of_the_tape_bears_no_sign() -> None:
     strip = made(PANELS["54 in, 8 loops, letter"]).kit.drawings[0]
-    join = Join(0, inches("125/4").mm, Fraction(100), False)
+    join = Join(0, inches("125/4").mm, False)
     pieces = (Piece(strip, 1, 2, None, join), Piece(strip, 2, 2, join, None))
     for items in items_of(pieces, TAPE):
         assert "at 31 1/4 in" in [item.text for item in items if isinstance(item, Text)]
@@ -156,7 +156,7 @@ def _number(text: str) -> Fraction:
 
 def test_a_riser_in_the_glue_zone_is_part_of_the_outline_of_both_pieces() -> None:
     card, _ = _cards_pieces("5 1/2")
-    join = Join(0, inches("11/2").mm - 5, Fraction(100), False)
+    join = Join(0, inches("11/2").mm - 5, False)
     pieces = (Piece(card, 1, 2, None, join), Piece(card, 2, 2, join, None))
     riser = next(line for line in card.outline.lines if line.x1 == line.x2 == inches("11/2").mm)
     left, right = items_of(pieces, TAPE)
@@ -191,8 +191,8 @@ def test_crowding_is_said_and_heeded_join_by_join() -> None:
     """A piece with a crowded join on its left and a free one on its right."""
     strip = made(next(iter(CROWDED.values()))).kit.drawings[0]
     marks = [mark.at for mark in strip.marks]
-    crowded = Join(0, (marks[40] + marks[41]) / 2, Fraction(90), True)
-    free = Join(1, (marks[70] + marks[71]) / 2, Fraction(90), False)
+    crowded = Join(0, (marks[40] + marks[41]) / 2, True)
+    free = Join(1, (marks[70] + marks[71]) / 2, False)
     pieces = (Piece(strip, 1, 3, None, crowded), Piece(strip, 2, 3, crowded, free), Piece(strip, 3, 3, free, None))
     said = [" ".join(item.text for item in items if isinstance(item, Text)) for items in items_of(pieces, TAPE)]
     assert "Marks stand close at join A:" in said[0] and "Marks stand close at join A:" in said[1]

@@ -12,6 +12,7 @@ import rectpack
 from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
 
+from templategen.layout.free_places import Care
 from templategen.layout.packing import GAP, MOST_SEARCHED, Packing, Run, Size, pack
 from tests.bench.sheets import Kit, kits
 
@@ -39,7 +40,7 @@ def lengths() -> st.SearchStrategy[list[Fraction]]:
 def _run(number: int, length: Fraction) -> Run[Piece]:
     """A run that can be joined anywhere."""
 
-    def cut(rooms: Sequence[Fraction], clear: bool) -> list[Piece] | None:
+    def cut(rooms: Sequence[Fraction], care: Care) -> list[Piece] | None:
         if sum(rooms) - OVERLAP * (len(rooms) - 1) < length:
             return None
         pieces, rest = [], length + OVERLAP * (len(rooms) - 1)
@@ -48,7 +49,7 @@ def _run(number: int, length: Fraction) -> Run[Piece]:
             rest -= pieces[-1][1]
         return pieces
 
-    return Run(length, cut, lambda longest: ceil((length - OVERLAP) / (longest - OVERLAP)))
+    return Run(length, cut, lambda longest, care: ceil((length - OVERLAP) / (longest - OVERLAP)))
 
 
 def _packed(sizes: Blocks, runs: Sequence[Fraction] = ()) -> Packing[Piece]:

@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 
 from templategen import make_plan, read_spec
 from templategen.drawing import Drawing, Line
-from templategen.layout.free_places import CLEAR, free_places
+from templategen.layout.free_places import CLEAR, Care, free_places
 from templategen.layout.pieces import Join, Piece
 from templategen.layout.splitting import OVERLAP, fewest_pieces, renumbered, split, split_into
 from templategen.templates import draw_templates
@@ -57,12 +57,12 @@ def test_every_piece_fits_its_room_and_they_cover_the_template(drawing: Drawing,
 def test_a_join_that_is_not_called_crowded_keeps_8_mm_from_everything(
     drawing: Drawing, rooms: list[Fraction]
 ) -> None:
-    for clear in (True, False):
-        for piece in split_into(drawing, free_places(drawing, STEP), rooms, clear) or ():
+    for care in Care:
+        for piece in split_into(drawing, free_places(drawing, STEP), rooms, care) or ():
             if piece.right:
                 keeps = _nearest_content(drawing, piece.right) >= CLEAR - 1e-9
                 assert keeps or piece.right.crowded
-                assert keeps or not clear
+                assert keeps or care is not Care.CLEAR
 
 
 @often
@@ -100,7 +100,7 @@ def test_where_nothing_is_free_the_join_is_called_crowded() -> None:
     (strip,) = draw_templates(make_plan(read_spec(text)), ("spacing strip",))
     places = free_places(strip, STEP)
     assert fewest_pieces(strip, places, Fraction(228)) is None
-    pieces: tuple[Piece, ...] | None = split_into(strip, places, [Fraction(228)] * 12, clear=False)
+    pieces: tuple[Piece, ...] | None = split_into(strip, places, [Fraction(228)] * 12, Care.FREE)
     assert pieces is not None
     assert all(piece.right.crowded for piece in pieces if piece.right)
 

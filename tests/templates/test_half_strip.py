@@ -12,7 +12,8 @@ from hypothesis import HealthCheck, given, settings
 
 from templategen import Choices, draw_templates, make_plan, read_spec
 from templategen.drawing import Drawing, Line, LineType, Text
-from templategen.layout import split
+from templategen.layout.free_places import Care, free_places
+from templategen.layout.splitting import split_into
 from templategen.planning import Plan
 from templategen.spec import Spec
 from templategen.templates.strips import BETWEEN_LABELS, DEPTH
@@ -152,8 +153,8 @@ def test_where_marks_crowd_numbers_stand_alone_and_joins_still_find_a_place(unit
     assert not any(word.text.startswith("·") for word in words)
     assert all(word.size >= 9.5 for word in words)
     assert not any("Distances" in sentence for sentence in strip.caption)
-    pieces = split(strip, Fraction(228))
-    assert len(pieces) > 5 and not any(join.crowded for piece in pieces for join in piece.joins)
+    pieces = split_into(strip, free_places(strip, plan.tape.step.mm), [Fraction(228)] * 9, Care.FREE)
+    assert pieces is not None and all(join.crowded for piece in pieces for join in piece.joins)
 
 
 def test_distances_that_are_left_out_stand_in_the_work_order_where_it_has_them() -> None:

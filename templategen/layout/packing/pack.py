@@ -8,6 +8,7 @@ from fractions import Fraction
 from functools import cache
 from typing import Generic, NamedTuple, TypeVar
 
+from ..free_places import Care
 from .arranging import Arrangement, Placed, arrange
 from .bound import Bound, bound_for
 from .greedy import greedily
@@ -17,7 +18,7 @@ from .sharing import members_of, share
 MOST_SEARCHED = 7
 """Up to so many blocks every way of sharing sheets is tried; more are placed one by one. Our choice."""
 _MORE_SHEETS = 3
-"""So many sheets more than the fewest, and one for each eight of them, joins may cost that keep clear of everything."""
+"""So many sheets more than the fewest, and one for each eight of them, joins may cost that are placed with care."""
 
 P = TypeVar("P")
 
@@ -27,13 +28,10 @@ class Run(Generic[P]):
     """A long template that is cut to fit; all runs of one packing are equally deep. Millimetres."""
 
     length: Fraction
-    cut: Callable[[Sequence[Fraction], bool], Sequence[P] | None]
-    """Its pieces for rooms of these lengths, in order; None where no joins fall so.
-
-    Asked to keep joins clear of everything, or to join at any cost.
-    """
-    fewest: Callable[[Fraction], int | None]
-    """Into how few pieces no longer than this it can be cut, joins clear of everything; None where it cannot."""
+    cut: Callable[[Sequence[Fraction], Care], Sequence[P] | None]
+    """Its pieces for rooms of these lengths, in order; None where no joins fall so with this care."""
+    fewest: Callable[[Fraction, Care], int | None]
+    """Into how few pieces no longer than this it can be cut with this care; None where it cannot."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,8 +84,11 @@ class _Job(Generic[P]):
         return max(self.runs, key=lambda run: run.length, default=None)
 
     def fewest(self, length: int) -> int | None:
-        """How many pieces no longer than this the longest run takes, joins clear of everything."""
-        return self.longest.fewest(in_mm(length) - GAP) if self.longest else 1
+        """How many pieces no longer than this the longest run takes, with the most care that will do."""
+        if self.longest is None:
+            return 1
+        counts = (self.longest.fewest(in_mm(length) - GAP, care) for care in Care)
+        return next((count for count in counts if count is not None), None)
 
     def for_length(self) -> Strips:
         """Slots are worth their length but for what a join takes: what a run could fill at best."""
@@ -132,10 +133,10 @@ def pack(
     bound = bound_for(blocks, job.need, for_joins, job.overhead, job.least, sheet)
     pieces = job.fewest(max(sheet)) or 0
     ways = ((job.for_length(), True), (job.for_length(), False), (job.for_few_pieces(), False), (for_joins, False))
-    for clear in (True, False):
+    for care in Care:
         best: _Found[P] | None = None
         for strips, upright in ways if runs else ways[:2]:
-            found = _first_that_fits(job, strips, upright, clear, best)
+            found = _first_that_fits(job, strips, upright, care, best)
             if found is not None and (best is None or found.cost < best.cost):
                 best = found
             if best is not None and best.cost <= (bound.sheets, pieces):
@@ -165,13 +166,13 @@ class _Found(NamedTuple, Generic[P]):
 
 
 def _first_that_fits(
-    job: _Job[P], strips: Strips, upright: bool, clear: bool, best: _Found[P] | None
+    job: _Job[P], strips: Strips, upright: bool, care: Care, best: _Found[P] | None
 ) -> _Found[P] | None:
     """The candidate of the fewest sheets that everything fits; None where there is none as small as the best."""
     for candidate in sorted(_candidates(job, strips, upright), key=lambda each: len(each.on)):
         if best is not None and len(candidate.on) > len(best.sheets):
             return None
-        filled = _fill(job, candidate, clear)
+        filled = _fill(job, candidate, care)
         if filled is not None:
             return _Found(candidate.on, filled)
     return None
@@ -227,7 +228,7 @@ def _one_by_one(job: _Job[P]) -> Iterator[list[_Sheet]]:
         yield [_Sheet(tuple(blocks), tuple(rest)) for blocks, rest in zip(on_sheets, free, strict=True)]
 
 
-def _fill(job: _Job[P], candidate: _Candidate, clear: bool) -> list[list[tuple[P, int, Slot]]] | None:
+def _fill(job: _Job[P], candidate: _Candidate, care: Care) -> list[list[tuple[P, int, Slot]]] | None:
     """The runs cut to fit what is free, each into the fewest and longest slots; None where they do not fit."""
     slots = [
         (number, slot)
@@ -237,7 +238,7 @@ def _fill(job: _Job[P], candidate: _Candidate, clear: bool) -> list[list[tuple[P
     ]
     filled: list[list[tuple[P, int, Slot]]] = []
     for run in job.runs:
-        found = _cut_to_fit(job, run, slots, clear)
+        found = _cut_to_fit(job, run, slots, care)
         if found is None:
             return None
         pieces, taken = found
@@ -247,11 +248,11 @@ def _fill(job: _Job[P], candidate: _Candidate, clear: bool) -> list[list[tuple[P
 
 
 def _cut_to_fit(
-    job: _Job[P], run: Run[P], slots: Sequence[tuple[int, Slot]], clear: bool
+    job: _Job[P], run: Run[P], slots: Sequence[tuple[int, Slot]], care: Care
 ) -> tuple[Sequence[P], list[int]] | None:
     """The pieces of a run and the slots they take, by number, in order."""
     longest_first = sorted(range(len(slots)), key=lambda i: (-slots[i][1].length, i))
-    fewest = run.fewest(in_mm(slots[longest_first[0]][1].length) - GAP) if clear and slots else 1
+    fewest = run.fewest(in_mm(slots[longest_first[0]][1].length) - GAP, care) if slots else None
     if fewest is None:
         return None
     need, room = job.need_of(run), 0
@@ -259,7 +260,7 @@ def _cut_to_fit(
         room += slots[i][1].length - job.overhead
         if room >= need and count >= fewest:
             taken = sorted(longest_first[:count])
-            pieces = run.cut([in_mm(slots[i][1].length) - GAP for i in taken], clear)
+            pieces = run.cut([in_mm(slots[i][1].length) - GAP for i in taken], care)
             if pieces is not None:
                 return pieces, taken
     return None
