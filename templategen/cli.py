@@ -22,7 +22,7 @@ if TYPE_CHECKING:
     from .making import Options
     from .spec import Spec
 
-WRONG, FAILED = 2, 1
+WRONG, FAILED, UNTRUE = 2, 1, 3
 
 
 @click.group(context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 96})
@@ -77,6 +77,22 @@ def make(spec: Path, out: Path, paper: str | None, only: tuple[str, ...], despit
         f"Print {sheets} {'sheet' if sheets == 1 else 'sheets'} of {kit.paper.name} paper from {out / 'kit.pdf'}: "
         "actual size, 100 %, one-sided. Then measure both bars on every sheet."
     )
+
+
+@commands.command()
+@click.argument("file", type=click.Path(path_type=Path))
+@click.option("--json", "as_json", is_flag=True, help="Print the verdict as JSON and nothing else.")
+def check(file: Path, as_json: bool) -> int:
+    """Say whether the kit in FILE, a PDF, will still print true after mail, a viewer or a print queue had it.
+
+    Exit status: 0 it will, 3 it will not, 2 that cannot be judged.
+    """
+    from .checking import check, tell_verdict, verdict_record
+
+    verdict = check(file)
+    record = verdict_record(verdict)
+    click.echo(json.dumps(record, ensure_ascii=False, indent=1) if as_json else tell_verdict(verdict, file.name))
+    return 0 if verdict.true else UNTRUE
 
 
 @commands.command()
@@ -162,7 +178,7 @@ def main() -> None:
 
 
 def _guarded(run: Callable[[], object]) -> int:
-    """Runs ``run``; 0 done, 2 what was asked is wrong, 1 the world outside failed."""
+    """Runs ``run``; 0 done or the status it gives, 2 what was asked is wrong, 1 the world outside failed."""
     try:
         status = run()
     except Refusal as refusal:

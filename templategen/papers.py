@@ -40,6 +40,14 @@ class Paper:
     width: Fraction
     height: Fraction
 
+    @property
+    def shown(self) -> str:
+        """What a sheet calls it: "letter", "A4"; paper without a name by its size, "200 x 280 mm"."""
+        if self.name not in CATALOGUE:
+            return f"{float(self.width):.6g} x {float(self.height):.6g} mm"
+        written_large = self.name.startswith("ansi") or any(letter.isdigit() for letter in self.name)
+        return self.name.upper().replace("-", " ") if written_large else self.name
+
 
 CATALOGUE: Mapping[str, Paper] = MappingProxyType(
     {name: Paper(name, Fraction(wide), Fraction(high)) for name, (wide, high) in _MM.items()}

@@ -20,6 +20,7 @@ from .slicing import items_of
 from .splitting import split
 
 WORDS = "work order"
+CORRECTED = "Corrected for a printer that prints {across} % across and {along} % along."
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,7 +40,7 @@ class Correction:
         if self == Correction():
             return ""
         across, along = (f"{float(ratio) * 100:.2f}" for ratio in (self.across, self.along))
-        return f"Corrected for a printer that prints {across} % across and {along} % along."
+        return CORRECTED.format(across=across, along=along)
 
 
 @dataclass(frozen=True, slots=True)
@@ -137,7 +138,7 @@ def lay_out(
                 number,
                 (WORDS,) if number <= len(pages) else tuple(dict.fromkeys(each.piece.drawing.name for each in on_it)),
                 tuple(on_it),
-                (*sheet_items(whole, title, number, total, used, correction.remark), *items),
+                (*sheet_items(whole, title, number, total, paper.shown, used, correction.remark), *items),
                 bars(whole),
             )
         )
