@@ -21,32 +21,36 @@ _BORDERLESS = 1.08
 """Printing without borders makes a page larger by a few per cent, so that nothing white is left at the edges."""
 
 
-def cause_of(ratio: float, page: Size, paper: Size | None) -> str:
+def cause_of(ratio: float, page: Size, paper: Size | None, turned: bool = False) -> str:
     """The likely cause of everything on ``page`` being ``ratio`` of its size; "" where none is known.
 
-    ``paper`` is what the sheet says it is for; None where it does not say.
+    ``paper`` is what the sheet says it is for; None where it does not say. ``turned`` is
+    whether the sheet lies on its side on the page.
     """
-    return next(_causes(ratio, page, paper), "")
+    return next(_causes(ratio, page[::-1] if turned else page, paper), "")
 
 
 def _causes(ratio: float, page: Size, paper: Size | None) -> Iterator[str]:
+    """The page is turned as the sheet is."""
     known = [paper] if paper else [(float(each.width), float(each.height)) for each in CATALOGUE.values()]
     for made_for in known:
-        if not is_size(made_for, page):
-            for fitted, how in ((_fitted(made_for, page), "fitted on"), (_filling(made_for, page), "made to fill")):
-                if abs(ratio / fitted - 1) < _HIT:
-                    yield f"that is {_a(called(made_for))} page {how} {called(page)} paper"
+        for scale, how in ((_fitted(made_for, page), "fitted on"), (_filling(made_for, page), "made to fill")):
+            # Upright on a page that lies flat, or the other way about, is another paper as well.
+            differs = not is_size(made_for, page) or (made_for[0] < made_for[1]) != (page[0] < page[1])
+            if differs and abs(ratio / scale - 1) < _HIT:
+                yield f"that is {_a(called(made_for))} page {how} {called(page)} paper"
     if abs(ratio * 100 - round(ratio * 100)) < _WHOLE * 100:
         yield f"somewhere a scale of {round(ratio * 100)} % was set"
     for made_for in known:
         for other in CATALOGUE.values():
             size = (float(other.width), float(other.height))
-            if not is_size(made_for, size) and abs(ratio / _fitted(made_for, size) - 1) < _HIT_ANYWHERE:
+            fitted = max(_fitted(made_for, size), _fitted(made_for, size[::-1]))
+            if not is_size(made_for, size) and abs(ratio / fitted - 1) < _HIT_ANYWHERE:
                 yield f"that is {_a(called(made_for))} page fitted on {other.shown} paper"
     if 1 < ratio < _BORDERLESS:
         yield "a little over 100 % is what printing without borders does"
     made_for = paper or page
-    margin = min((there - ratio * here) / 2 for there, here in zip(_lying(page, made_for), made_for, strict=True))
+    margin = min((there - ratio * here) / 2 for there, here in zip(page, made_for, strict=True))
     if ratio < 1 and _LEAST_MARGIN <= margin <= _MOST_MARGIN:
         on = f"on {called(page)} paper " if not is_size(made_for, page) else ""
         yield f"that is a page fitted {on}inside margins of about {margin:.0f} mm, as “fit to page” does"
@@ -66,18 +70,13 @@ def sheets_to_a_page(ratio: float, count: int) -> str:
 
 
 def _fitted(made_for: Size, page: Size) -> float:
-    """The scale at which a page comes to lie on another as large as it can, turned if that serves."""
-    return max(min(page[0] / wide, page[1] / high) for wide, high in (made_for, made_for[::-1]))
+    """The scale at which a page comes to lie on another as large as it can."""
+    return min(page[0] / made_for[0], page[1] / made_for[1])
 
 
 def _filling(made_for: Size, page: Size) -> float:
     """The scale at which it covers the other, and as little as it can of itself is lost."""
-    return min(max(page[0] / wide, page[1] / high) for wide, high in (made_for, made_for[::-1]))
-
-
-def _lying(page: Size, made_for: Size) -> Size:
-    """The page turned as the other is."""
-    return page if (page[0] < page[1]) == (made_for[0] < made_for[1]) else page[::-1]
+    return max(page[0] / made_for[0], page[1] / made_for[1])
 
 
 def _a(name: str) -> str:

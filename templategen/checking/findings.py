@@ -20,10 +20,17 @@ class Finding:
     """"wrong": what is printed is not the kit true to size. "note": worth knowing; it still is."""
     what: str
     """In a few words, to follow "it will not print true:"."""
-    text: str
-    """In full: what was done, and how to get it right."""
+    said: str
+    """In full."""
+    do: str = ""
+    """How to get it right."""
     pages: tuple[int, ...] = ()
     """Of the file, from 1; none where it is about the file as a whole."""
+
+    @property
+    def text(self) -> str:
+        """What was done, and how to get it right."""
+        return f"{self.said} {self.do}".rstrip()
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 import time
 from collections.abc import Sequence
+from dataclasses import replace
 from pathlib import Path
 
 from ..errors import Fault, Refusal
-from ..layout.furniture import HOW
+from ..layout.furniture import BAR, BAR_ACROSS, HOW
 from .bars import TooManyPairs, find_bars
 from .limits import MOST_BYTES, SECONDS_OF_DRAWING
 from .page import File, Page
@@ -15,7 +16,7 @@ from .pictures import bars_in
 from .reading import Reader, TooMuch
 from .sheets import Looked, sheets_of
 
-_SAYS = "".join(HOW.partition(",")[0].split())
+_SAYS, _NAMES = ("".join(words.split()) for words in (HOW.partition(",")[0], BAR_ACROSS))
 _TAIL = 2048
 _DRAWN_IN_VAIN = 12
 """So many pages are drawn and found without bars before a file without a word of a kit is taken for another's."""
@@ -81,8 +82,8 @@ def _with_sheets(reader: Reader, pages: Sequence[Page]) -> list[Looked]:
 
 def _read(page: Page) -> Looked:
     sheets = sheets_of(page.number, find_bars(page.strokes), page.letters)
-    says_how = _SAYS in "".join(letter.text for letter in page.letters if letter.text != " ")
-    return Looked(page, tuple(sheets), says_how, 0.0)
+    said = "".join(letter.text for letter in page.letters if letter.text != " ")
+    return Looked(page, tuple(sheets), _SAYS in said, _NAMES in said, 0.0)
 
 
 def _drawn(reader: Reader, each: Looked) -> Looked:
@@ -92,7 +93,7 @@ def _drawn(reader: Reader, each: Looked) -> Looked:
     grain = max([picture.mm, *(25.4 * each.page.user_unit / dots for dots in each.page.pictures if dots > 0)])
     sheets = sheets_of(each.page.number, bars_in(picture, grain), each.page.letters, picture=True)
     smallest = min((ratio for sheet in sheets for ratio in sheet.ratios if ratio), default=1.0)
-    return Looked(each.page, tuple(sheets), each.says_how, grain / 2 / (100 * smallest))
+    return replace(each, sheets=tuple(sheets), within=grain / 2 / (float(BAR) * smallest))
 
 
 def _no_kit(looked: Sequence[Looked], unreadable: Sequence[int]) -> str:

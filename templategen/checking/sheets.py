@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 import re
-from collections import defaultdict
+from collections import Counter, defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
@@ -92,7 +92,9 @@ class Looked:
     page: Page
     sheets: tuple[Sheet, ...]
     says_how: bool
-    """Whether its text says how to print it, as every sheet of a kit does."""
+    """Whether its text says how to print it, as the head of every sheet of a kit does."""
+    names_bar: bool
+    """Whether its text names a bar: what else a sheet says should then be readable too."""
     within: float
     """How exactly its bars could be measured, as a part of their length: 0 where they were read as lines."""
 
@@ -207,7 +209,14 @@ def _from_the_left(letters: Iterable[tuple[float, float, str]]) -> list[tuple[fl
 
 def _head(how: re.Match[str], above: list[tuple[float, float, str]], y: float) -> Head | None:
     """``above`` are letters over the row that says how to print; a built fraction stands a little off its line."""
-    line = _from_the_left(each for each in above if -0.8 < each[1] - y - _ROWS_APART < 1.8)
+    # What shares a place with others is the text that a built fraction is spoken as: it all stands where its line
+    # begins, or anywhere on the page once that was put into a form.
+    places = Counter(each[:2] for each in above)
+    line = _from_the_left(
+        each
+        for each in above
+        if -0.8 < each[1] - y - _ROWS_APART < 1.8 and (places[each[:2]] == 1 or abs(each[0] + _LEFT) < 0.5)
+    )
     said = "".join(text for _, _, text in line)
     page = _PAGE.search(said)
     if not page:

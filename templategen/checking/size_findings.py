@@ -59,15 +59,9 @@ def _several_to_a_page(placed: Sequence[Placed]) -> Iterator[Finding]:
     most = max(count.values())
     ratio = next(size for size in true_sizes(sheet) if size is not None)
     said = sheets_to_a_page(ratio, most)
-    text = f"{on_pages(each.page.number for each, _ in crowded).capitalize()}: {said}."
-    yield Finding(
-        "several-up",
-        "wrong",
-        said,
-        f"{text} They were put together by a setting such as “pages per sheet”. {PRINT_ITSELF} "
-        "One page to a sheet of paper.",
-        tuple(sorted({each.page.number for each, _ in crowded})),
-    )
+    pages = tuple(sorted({each.page.number for each, _ in crowded}))
+    text = f"{on_pages(pages).capitalize()}: {said}. A setting such as “pages per sheet” put them together."
+    yield Finding("several-up", "wrong", said, text, PRINT_ITSELF, pages)
 
 
 def _scaled(placed: Sequence[Placed]) -> Iterator[Finding]:
@@ -89,24 +83,28 @@ def _scaled(placed: Sequence[Placed]) -> Iterator[Finding]:
         if across and along and abs(across / along - 1) > 2 * allowed(looked):
             said = f"it comes out at {percent(across)} across and {percent(along)} along"
             text = f"{where}: {said}. It was stretched one way more than the other, as “fill the page” does."
-            yield Finding("stretched", "wrong", said, f"{text} {PRINT_ITSELF}", pages)
+            yield Finding("stretched", "wrong", said, text, PRINT_ITSELF, pages)
             continue
         ratio = across or along
         assert ratio
         size = (looked.page.width, looked.page.height)
         paper = paper_said(sheet.head.paper) if sheet.head else None
-        cause = cause_of(ratio, size, paper)
+        if looked.page.user_unit != 1:  # which is its own finding, and cause enough
+            cause, do = "", PRINT_ITSELF
+        else:
+            cause = cause_of(ratio, size, paper, turned=round(sheet.turn / 90) % 2 == 1)
+            do = PRINT_ITSELF + remake_for(size, paper)
         said = f"it comes out at {percent(ratio)} of its size"
-        text = f"{where}: {said}{f'; {cause}' if cause else ''}. {PRINT_ITSELF}{remake_for(size, paper)}"
-        yield Finding("scaled", "wrong", said, text, pages)
+        text = f"{where}: {said}{f'; {cause}' if cause else ''}."
+        yield Finding("scaled", "wrong", said, text, do, pages)
 
 
 def _mirrored(placed: Sequence[Placed]) -> Iterator[Finding]:
     pages = tuple(sorted({sheet.page for _, sheet in placed if sheet.mirrored}))
     if pages:
         said = "it is mirrored"
-        text = f"Mirrored: {on_pages(pages)}. Left and right are changed about. Print it without “mirror”, or"
-        yield Finding("mirrored", "wrong", said, f"{text} p{PRINT_ITSELF[1:]}", pages)
+        text = f"Mirrored: {on_pages(pages)}. Left and right are changed about, as a setting such as “mirror” does."
+        yield Finding("mirrored", "wrong", said, text, PRINT_ITSELF, pages)
 
 
 def _skewed(placed: Sequence[Placed]) -> Iterator[Finding]:
@@ -114,7 +112,7 @@ def _skewed(placed: Sequence[Placed]) -> Iterator[Finding]:
     if pages:
         worst = max(sheet.off_square for _, sheet in placed)
         said = f"across and along are {worst:.2f} degrees from square"
-        yield Finding("skewed", "wrong", said, f"On {on_pages(pages)} {said}. {PRINT_ITSELF}", pages)
+        yield Finding("skewed", "wrong", said, f"On {on_pages(pages)} {said}.", PRINT_ITSELF, pages)
 
 
 def _user_units(placed: Sequence[Placed]) -> Iterator[Finding]:
@@ -122,8 +120,8 @@ def _user_units(placed: Sequence[Placed]) -> Iterator[Finding]:
     if pages:
         unit = next(looked.page.user_unit for looked, _ in placed if looked.page.user_unit != 1)
         said = f"its pages count in units of {unit:g}/72 in"
-        text = f"{on_pages(pages).capitalize()}: {said}, which some programs heed and others do not. {PRINT_ITSELF}"
-        yield Finding("user-unit", "wrong", said, text, pages)
+        text = f"{on_pages(pages).capitalize()} count in units of {unit:g}/72 in, which some programs heed, others not."
+        yield Finding("user-unit", "wrong", said, text, PRINT_ITSELF, pages)
 
 
 def _bars_missing(placed: Sequence[Placed]) -> Iterator[Finding]:
@@ -133,8 +131,8 @@ def _bars_missing(placed: Sequence[Placed]) -> Iterator[Finding]:
     ):
         if missing:
             said = f"a bar {which} is missing"
-            text = f"No bar {which} could be found on {on_pages(missing)}: that way nothing proves the size. "
-            yield Finding("bar-missing", "wrong", said, text + PRINT_ITSELF, tuple(sorted(set(missing))))
+            text = f"No bar {which} could be found on {on_pages(missing)}: that way nothing proves the size."
+            yield Finding("bar-missing", "wrong", said, text, PRINT_ITSELF, tuple(sorted(set(missing))))
 
 
 def _cut_off(placed: Sequence[Placed]) -> Iterator[Finding]:
@@ -145,35 +143,43 @@ def _cut_off(placed: Sequence[Placed]) -> Iterator[Finding]:
         if (
             page.cut
             or not all(box.holds(corner, _OUTSIDE) for corner in sheet.corners)
-            # A sheet that still has its text, but no head, has lost its upper edge.
-            or (sheet.head is None and len(page.letters) > 20 and not sheet.picture)
+            # A sheet on which a bar's name can be read, but no head, has lost its upper edge.
+            or (looked.names_bar and not looked.says_how)
         ):
             cut.append(page.number)
     if cut:
         pages = tuple(sorted(set(cut)))
         said = "part of it is cut off"
-        text = f"Part of {on_pages(pages)} lies outside the page, or is gone: it was cropped, or moved. {PRINT_ITSELF}"
-        yield Finding("cut-off", "wrong", said, text, pages)
+        text = f"Part of {on_pages(pages)} lies outside the page, or is gone: it was cropped, or moved."
+        yield Finding("cut-off", "wrong", said, text, PRINT_ITSELF, pages)
 
 
 def paper_findings(all_looked: Sequence[Looked]) -> Iterator[Finding]:
     """Findings on the pages that sheets stand on: their sizes, and how they are turned."""
-    sizes = Counter((round(each.page.width), round(each.page.height)) for each in all_looked)
-    usual = sizes.most_common(1)[0][0]
-    other = tuple(
-        each.page.number
-        for each in all_looked
-        if abs(each.page.width - usual[0]) > 1.5 or abs(each.page.height - usual[1]) > 1.5
-    )
+    sizes = [(each.page.width, each.page.height) for each in all_looked]
+    usual = max(sizes, key=lambda size: sum(is_size(size, other) for other in sizes))
+    other = tuple(each.page.number for each, size in zip(all_looked, sizes, strict=True) if not is_size(size, usual))
     if other:
-        said = "its pages are not all of one size and one way up"
+        said = "its pages are not all of one size"
         text = (
-            f"Most pages are {usual[0]} x {usual[1]} mm, but not {on_pages(other)}: some programs print all as they "
-            f"print the first, and fit them. {PRINT_ITSELF}"
+            f"Most pages are {called(usual)}, but not {on_pages(other)}: whichever paper is in the tray, some will "
+            " be fitted on it or cut off."
         )
-        yield Finding("mixed-pages", "wrong", said, text, other)
+        yield Finding("mixed-sizes", "wrong", said, text, PRINT_ITSELF, other)
+    yield from _ways_up(all_looked)
     yield from _turned(all_looked)
     yield from _other_paper(all_looked)
+
+
+def _ways_up(all_looked: Sequence[Looked]) -> Iterator[Finding]:
+    flat = tuple(each.page.number for each in all_looked if not each.page.upright)
+    if flat and len(flat) < len(all_looked):
+        few = flat if 2 * len(flat) <= len(all_looked) else tuple(
+            each.page.number for each in all_looked if each.page.upright
+        )  # fmt: skip
+        text = f"The other way up than the rest: {on_pages(few)}. Some programs, browsers among them, then fit pages."
+        do = "Choose actual size, never “fit”, and measure the bars of those pages; or print kit.pdf itself."
+        yield Finding("mixed-ways-up", "note", "its pages are not all one way up", text, do, few)
 
 
 def _turned(all_looked: Sequence[Looked]) -> Iterator[Finding]:
@@ -188,13 +194,13 @@ def _turned(all_looked: Sequence[Looked]) -> Iterator[Finding]:
                 turned.setdefault(quarter % 360, []).append(sheet.page)
     for quarter, pages in turned.items():
         way = "upside down" if quarter == 180 else "turned on the side"
-        text = f"{way.capitalize()}: {on_pages(pages)}. That does no harm to the size; turn the paper."
-        yield Finding("turned", "note", way, text, tuple(sorted(set(pages))))
+        text = f"{way.capitalize()}: {on_pages(pages)}. That does no harm to the size."
+        yield Finding("turned", "note", way, text, "", tuple(sorted(set(pages))))
     if askew:
         pages = [sheet.page for sheet in askew]
         by = max(abs(sheet.turn - round(sheet.turn / 90) * 90) for sheet in askew)
-        text = f"Turned by {by:.2f} degrees: {on_pages(pages)}. Lengths hold; corners may fall off the paper. "
-        yield Finding("askew", "note", "it lies askew", text + PRINT_ITSELF, tuple(sorted(set(pages))))
+        text = f"Turned by {by:.2f} degrees: {on_pages(pages)}. Lengths hold; corners may fall off the paper."
+        yield Finding("askew", "note", "it lies askew", text, PRINT_ITSELF, tuple(sorted(set(pages))))
 
 
 def _other_paper(all_looked: Sequence[Looked]) -> Iterator[Finding]:
@@ -204,9 +210,7 @@ def _other_paper(all_looked: Sequence[Looked]) -> Iterator[Finding]:
         for sheet in looked.sheets:
             paper = paper_said(sheet.head.paper) if sheet.head else None
             if paper and not is_size(size, paper) and off_by(sheet) <= allowed(looked):
-                text = (
-                    f"The sheets are made for {called(paper)} paper and stand on pages of {called(size)}, at their "
-                    f"true size. Choose {called(size)} paper or {called(paper)} paper, and actual size, never “fit”."
-                )
-                yield Finding("other-paper", "note", "its pages are of other paper", text)
+                text = f"The sheets are made for {called(paper)} paper and stand on {called(size)} pages, at true size."
+                do = f"Print them on {called(paper)} paper, or on {called(size)}, at actual size, never “fit”."
+                yield Finding("other-paper", "note", "its pages are of other paper", text, do)
                 return

@@ -21,13 +21,18 @@ def tell_verdict(verdict: Verdict, name: str) -> str:
         wrong = next(finding for finding in verdict.findings if finding.level == "wrong")
         first = f"{name} will not print true: {wrong.what}."
     ratios = " and ".join(
-        f"{way} {percent(ratio)}" if ratio is not None else f"{way} not to be found"
+        f"{percent(ratio)} {way}"
         for way, ratio in (("across", verdict.across), ("along", verdict.along))
+        if ratio is not None
     )
     within = f", give or take {percent(verdict.within)}" if verdict.within else ""
     lines = [first, f"The bars measure {ratios} of what they say{within}."]
+    told = ""
     for finding in verdict.findings:
-        lines.append(fill(f"{finding.level}: {finding.text}", _WIDTH, subsequent_indent="  ", break_long_words=False))
+        # What is to be done about one after the other is said once.
+        text = finding.said if finding.do and told.startswith(finding.do) else finding.text
+        told = finding.do or told
+        lines.append(fill(f"{finding.level}: {text}", _WIDTH, subsequent_indent="  ", break_long_words=False))
     return "\n".join(lines)
 
 

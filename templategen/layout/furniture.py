@@ -27,6 +27,7 @@ HEAD_ROWS = (Fraction(4), Fraction(77, 10))
 PAGE = "page {number} of {of}"
 HOW = "Print at actual size, 100 %, one-sided, on {paper} paper."
 """What the head of a sheet says, where whoever checks a printed file can read it again."""
+BAR_ACROSS, BAR_ALONG = "100 mm across", "100 mm along"
 _KEY_ROW = 3.8
 _KEY_ROWS = 3
 _KEY_SIZE = 7.5
@@ -117,7 +118,7 @@ def _across(bar: Bar) -> Iterator[Item]:
     """100 mm, and beside it 4 in from the same zero: each a line of its own with a tick at either end."""
     x, y = bar.start
     for length, at, out, words in (
-        (BAR, y, -1, "100 mm across"),
+        (BAR, y, -1, BAR_ACROSS),
         (FOUR_INCHES, y + APART, 1, "4 in across"),
     ):
         yield Line(LineType.MARK, x, at, x + length, at)
@@ -130,7 +131,7 @@ def _along(bar: Bar) -> Iterator[Item]:
     """The same, along the sheet."""
     x, y = bar.start
     for length, at, out, words in (
-        (BAR, x, 1, "100 mm along"),
+        (BAR, x, 1, BAR_ALONG),
         (FOUR_INCHES, x - APART, -1, "4 in along"),
     ):
         yield Line(LineType.MARK, at, y, at, y + length)
