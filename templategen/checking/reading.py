@@ -23,6 +23,10 @@ _SPARE = 0.3
 """How far outside the visible box half a line's width may reach, in mm: nothing of it is missed."""
 _THIN = 1.0
 """A filled bar up to this wide is a line, in mm."""
+_FEW = 12
+"""Steps of a filled outline that are read whatever its size: a line and its tick have ten."""
+_LARGE = 15.0
+"""An outline of more steps is read from this size, in mm."""
 _PRINTING = 1 << 2
 
 
@@ -114,7 +118,7 @@ class _Scene:
         self._walk((pdfium.FPDFPage_GetObject(self.raw, i) for i in range(count)), self.base, 0)
         letters = tuple(self._letters())
         # Letters of a text that is spoken otherwise than it is drawn all get one place, and inside a form a wrong one.
-        places = Counter(letter.at for letter in letters)
+        places = Counter(letter.at for letter in letters if letter.text != " ")
         self.cut += sum(
             not (letter.text == " " or places[letter.at] > 1 or self.visible.holds(letter.at, _SPARE))
             for letter in letters
@@ -157,13 +161,23 @@ class _Scene:
         if not (fill.value or stroked.value):
             return
         count = pdfium.FPDFPath_CountSegments(each)
+        if not stroked.value and count > _FEW and not self._is_large(each, matrix):
+            return
         steps = _steps((pdfium.FPDFPath_GetPathSegment(each, i) for i in range(count)), matrix)
-        found = list(_lines(steps)) if stroked.value else list(_bars(steps))
+        found = list(_lines(steps)) if stroked.value else _bars(steps)
         if len(self.strokes) + len(found) > MOST_STROKES:
             raise TooMuch(f"more than {MOST_STROKES:,} lines on page {self.index + 1}")
         self.strokes += found
         seen = self.visible.within(_clip_of(each, container))
         self.cut += sum(not (seen.holds(line.start, _SPARE) and seen.holds(line.end, _SPARE)) for line in found)
+
+    def _is_large(self, each: Any, matrix: Matrix) -> bool:
+        """Whether a filled shape might hold a bar: letters drawn as outlines are many, and small."""
+        edges = [ctypes.c_float() for _ in range(4)]
+        if not pdfium.FPDFPageObj_GetBounds(each, *edges):
+            return False
+        left, low, right, high = (edge.value for edge in edges)
+        return max(right - left, high - low) * max(map(abs, self.base[:4])) >= _LARGE
 
     def _picture(self, each: Any, matrix: Matrix) -> None:
         wide, high = ctypes.c_uint(), ctypes.c_uint()
@@ -271,17 +285,17 @@ def _lines(steps: Iterator[_Step]) -> Iterator[Stroke]:
             at = begun
 
 
-def _bars(steps: Iterator[_Step]) -> Iterator[Stroke]:
-    """The middle lines of the thin four-cornered outlines among those that are filled."""
-    corners: list[Point] = []
+def _bars(steps: Iterator[_Step]) -> list[Stroke]:
+    """The middle lines of the thin four-cornered outlines among those that are filled; none where any is curved."""
+    outlines: list[list[Point]] = []
     for kind, to, _ in steps:
         if kind == pdfium.FPDF_SEGMENT_MOVETO:
-            yield from _middle(corners)
-            corners = []
-        corners.append(to)
-        if kind not in (pdfium.FPDF_SEGMENT_MOVETO, pdfium.FPDF_SEGMENT_LINETO) or len(corners) > 6:
-            corners = [*corners[:1], *[Point(math.nan, math.nan)] * 6]
-    yield from _middle(corners)
+            outlines.append([to])
+        elif kind == pdfium.FPDF_SEGMENT_LINETO and outlines:
+            outlines[-1].append(to)
+        else:
+            return []
+    return [middle for corners in outlines for middle in _middle(corners)]
 
 
 def _middle(corners: list[Point]) -> Iterator[Stroke]:

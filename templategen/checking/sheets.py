@@ -211,11 +211,11 @@ def _head(how: re.Match[str], above: list[tuple[float, float, str]], y: float) -
     """``above`` are letters over the row that says how to print; a built fraction stands a little off its line."""
     # What shares a place with others is the text that a built fraction is spoken as: it all stands where its line
     # begins, or anywhere on the page once that was put into a form.
-    places = Counter(each[:2] for each in above)
+    places = Counter(each[:2] for each in above if each[2] != " ")
     line = _from_the_left(
         each
         for each in above
-        if -0.8 < each[1] - y - _ROWS_APART < 1.8 and (places[each[:2]] == 1 or abs(each[0] + _LEFT) < 0.5)
+        if -0.8 < each[1] - y - _ROWS_APART < 1.8 and (places[each[:2]] <= 1 or abs(each[0] + _LEFT) < 0.5)
     )
     said = "".join(text for _, _, text in line)
     page = _PAGE.search(said)
