@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import glob
 import io
+import math
 import os
 import shutil
 import subprocess
@@ -108,7 +109,9 @@ def qpdf(pdf: bytes, *options: str) -> bytes:
     return _run(["qpdf", *options, "in.pdf", "out.pdf"], pdf)
 
 
-def pikepdf_saved(pdf: bytes, change: Callable[[pikepdf.Pdf], object] = lambda opened: None, **options: object) -> bytes:
+def pikepdf_saved(
+    pdf: bytes, change: Callable[[pikepdf.Pdf], object] = lambda opened: None, **options: object
+) -> bytes:
     """Opened, changed and saved with pikepdf."""
     out = io.BytesIO()
     with pikepdf.open(io.BytesIO(pdf)) as opened:
@@ -134,7 +137,9 @@ def pdfium_up(pdf: bytes, columns: int, rows: int, size: tuple[float, float]) ->
     return out.getvalue()
 
 
-def pages(pdf: bytes, change: Callable[[pypdf.PageObject], object] = lambda page: None, *, only: Sequence[int] = ()) -> bytes:
+def pages(
+    pdf: bytes, change: Callable[[pypdf.PageObject], object] = lambda page: None, *, only: Sequence[int] = ()
+) -> bytes:
     """Every page, or those in ``only``, changed and written with pypdf."""
     writer = pypdf.PdfWriter()
     reader = pypdf.PdfReader(io.BytesIO(pdf))
@@ -169,6 +174,12 @@ def transformed(page: pypdf.PageObject, *matrix: float) -> None:
     page.add_transformation(matrix)
 
 
+def rotated(page: pypdf.PageObject, degrees: float) -> None:
+    """What is drawn turned about the lower left corner, and moved so that it stays on the page."""
+    cos, sin = math.cos(math.radians(degrees)), math.sin(math.radians(degrees))
+    page.add_transformation((cos, sin, -sin, cos, 9, -9))
+
+
 def user_unit(page: pypdf.PageObject, unit: float) -> None:
     page[NameObject("/UserUnit")] = FloatObject(unit)
 
@@ -181,7 +192,8 @@ def rasterised(pdf: bytes, dpi: int, mode: str = "L", quality: int = 85) -> byte
         subprocess.run(command, cwd=folder, check=True, capture_output=True, timeout=60)
         drawn = [Image.open(path).convert(mode) for path in sorted(Path(folder).glob("page*.pgm"))]
     out = io.BytesIO()
-    drawn[0].save(out, "PDF", save_all=True, append_images=drawn[1:], resolution=dpi, quality=quality)
+    pressed = {"quality": quality} if mode == "RGB" else {}
+    drawn[0].save(out, "PDF", save_all=True, append_images=drawn[1:], resolution=dpi, **pressed)
     return out.getvalue()
 
 

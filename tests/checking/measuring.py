@@ -13,7 +13,8 @@ with warnings.catch_warnings():
     import pymupdf
 
 DPI = 300
-_MM = 25.4 / DPI
+_LARGE = 1200
+"""Points of 1/72 in: a page larger than this is drawn half as finely."""
 _INK = 100
 """How dark a point of a line is at the least, of 255."""
 
@@ -31,25 +32,26 @@ class Seen:
 def bars_seen(pdf: bytes, index: int = 0) -> Seen:
     """Every pair of lines on the page whose lengths are as 100 mm to 4 in and that begin together."""
     with pymupdf.open(stream=pdf, filetype="pdf") as document:
-        drawn = document[index].get_pixmap(dpi=DPI, colorspace=pymupdf.csGRAY, alpha=False)
+        dpi = DPI if max(document[index].rect[2:]) < _LARGE else DPI // 2
+        drawn = document[index].get_pixmap(dpi=dpi, colorspace=pymupdf.csGRAY, alpha=False)
     ink = 255 - np.frombuffer(drawn.samples, np.uint8).reshape(drawn.height, drawn.stride)[:, : drawn.width]
-    return Seen(_pairs(ink), _pairs(np.ascontiguousarray(ink.T)))
+    return Seen(_pairs(ink, 25.4 / dpi), _pairs(np.ascontiguousarray(ink.T), 25.4 / dpi))
 
 
-def _pairs(ink: Shade) -> tuple[float, ...]:
+def _pairs(ink: Shade, mm: float) -> tuple[float, ...]:
     found = []
-    lines = _lines(ink)
+    lines = _lines(ink, 30 / mm)
     for middle, first, last, length in lines:
         for other_middle, other_first, other_last, other_length in lines:
             apart = abs(middle - other_middle) / length
             together = min(abs(first - other_first), abs(last - other_last)) < 0.006 * length
             if together and 0.01 < apart < 0.03 and abs(other_length / length / 1.016 - 1) < 0.004:
-                found.append(length * _MM / 100)
+                found.append(length * mm / 100)
     return tuple(found)
 
 
-def _lines(ink: Shade) -> list[tuple[float, float, float, float]]:
-    """Middle, first, last and length of every dark line of more than 30 mm along the rows, in points.
+def _lines(ink: Shade, shortest: float) -> list[tuple[float, float, float, float]]:
+    """Middle, first, last and length of every dark line that is long enough along the rows, in points.
 
     The length is that of its ink, less the half width of a tick at either end.
     """
@@ -57,7 +59,7 @@ def _lines(ink: Shade) -> list[tuple[float, float, float, float]]:
     steps = np.diff(dark, axis=1)
     rows, starts = np.nonzero(steps == 1)
     _, ends = np.nonzero(steps == -1)
-    long = ends - starts > 30 / _MM
+    long = ends - starts > shortest
     runs = [(int(r), int(s), int(e)) for r, s, e in zip(rows[long], starts[long], ends[long], strict=True)]
     groups: list[list[tuple[int, int, int]]] = []
     for run in runs:
