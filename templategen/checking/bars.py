@@ -22,9 +22,11 @@ _BESIDE = float(APART / BAR)
 _TICK = TICK / _NOMINAL
 _ALIKE = 4e-4
 """The ratio of the two lines holds to this where lines are read, not seen: programs write two decimals of a point."""
-_SHORTEST = 15.0
-"""Bars shorter than this, in mm, are not looked for: a sheet of a kit at under a sixth of its size."""
-_CELL = 2.0
+_SHORTEST, _LONGEST = 15.0, 1000.0
+"""Bars shorter or longer than this, in mm, are not looked for: a sheet at a seventh or at ten times its size."""
+_FARTHEST = 1e5
+"""Nor what lies farther than this from the page's corner: the longest side that a page can have is 5,080 mm."""
+_CELL = 4.0
 _STRETCH = 2.0
 """Across and along may be stretched apart by this much and the pair still be known."""
 
@@ -71,10 +73,12 @@ def find_bars(strokes: Iterable[Stroke], alike: float = _ALIKE) -> list[Bar]:
     long: dict[tuple[float, ...], Stroke] = {}
     short: list[Stroke] = []
     for stroke in strokes:
-        if stroke.length >= _SHORTEST:
+        if not all(abs(number) < _FARTHEST for number in (*stroke.start, *stroke.end)):
+            continue
+        if _SHORTEST <= stroke.length <= _LONGEST:
             ends = sorted([stroke.start, stroke.end])
             long.setdefault(tuple(round(number, 3) for end in ends for number in end), stroke)
-        elif stroke.length > 0:
+        elif 0 < stroke.length < _SHORTEST:
             short.append(stroke)
     ticks = _Ticks(short)
     found: dict[tuple[int, int], Bar] = {}
@@ -87,28 +91,30 @@ def find_bars(strokes: Iterable[Stroke], alike: float = _ALIKE) -> list[Bar]:
 
 def _pairs(lines: Sequence[Stroke], alike: float) -> Iterator[tuple[Stroke, Stroke]]:
     """Lines that might be 100 mm and 4 in from one zero, each running from it."""
-    near: dict[tuple[int, int], list[Stroke]] = defaultdict(list)
+    near: dict[tuple[int, int], list[tuple[float, Stroke]]] = defaultdict(list)
     for line in lines:
         for way in (line, line.turned_round):
-            near[_cell(way.start)].append(way)
+            near[_cell(way.start)].append((line.length, way))
     looked_at = 0
     for line in lines:
-        reach = _BESIDE * line.length * _STRETCH
+        length = line.length
+        # Before the ticks are looked at, a line's end may be drawn a cap too far.
+        wanted, spare = length * _RATIO, (alike * length + 0.8) * _RATIO
         for way in (line, line.turned_round):
-            for cell in _cells(way.start, reach):
-                looked_at += len(near.get(cell, ()))
+            for cell in _cells(way.start, _BESIDE * length * _STRETCH):
+                beside = near.get(cell, ())
+                looked_at += 1 + len(beside)
                 if looked_at > MOST_PAIRS:
                     raise TooManyPairs
-                yield from ((way, other) for other in near.get(cell, ()) if _belong_together(way, other, alike))
+                for other_length, other in beside:
+                    if abs(other_length - wanted) <= spare and _lie_together(way, other):
+                        yield way, other
 
 
-def _belong_together(one: Stroke, other: Stroke, alike: float) -> bool:
-    length = one.length
-    # Before the ticks are looked at, a line's end may be drawn a cap too far.
-    if abs(other.length / length / _RATIO - 1) > alike + 0.8 / length:
-        return False
+def _lie_together(one: Stroke, other: Stroke) -> bool:
+    """Whether they begin beside each other and run the same way."""
     run, beside = (one.end - one.start).unit, other.start - one.start
-    apart = abs(run.cross(beside)) / length
+    apart = abs(run.cross(beside)) / one.length
     return (
         abs(run.cross((other.end - other.start).unit)) < 1e-3
         and run.dot(other.end - other.start) > 0

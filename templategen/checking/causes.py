@@ -32,7 +32,7 @@ def cause_of(ratio: float, page: Size, paper: Size | None, turned: bool = False)
 
 def _causes(ratio: float, page: Size, paper: Size | None) -> Iterator[str]:
     """The page is turned as the sheet is."""
-    if paper and is_size(page, (ratio * paper[0], ratio * paper[1])):
+    if paper and not paper_at(page) and is_size(page, (ratio * paper[0], ratio * paper[1])):
         yield "the page itself was made " + ("smaller" if ratio < 1 else "larger") + ", with all that is on it"
     known = [paper] if paper else [(float(each.width), float(each.height)) for each in CATALOGUE.values()]
     for made_for in known:

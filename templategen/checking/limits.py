@@ -4,14 +4,14 @@ MOST_BYTES = 256 * 2**20
 """A kit is under 1 MiB; twenty sheets as pictures of 600 points to the inch are under 100."""
 MOST_PAGES = 2_000
 """A kit for the widest panel with the most loops is under 200."""
-MOST_OBJECTS = 200_000
+MOST_OBJECTS = 100_000
 """Things drawn on one page; a sheet of a kit has a few hundred."""
 MOST_STROKES = 400_000
 MOST_LETTERS = 200_000
 DEEPEST = 24
 """Forms inside forms; a print queue nests two or three."""
-MOST_PAIRS = 2_000_000
-"""Of lines on one page that are held against each other."""
+MOST_PAIRS = 1_000_000
+"""Of lines on one page that are held against each other; where there are more, the page is looked at as a picture."""
 MOST_POINTS = 12_000_000
 """In the picture of one page: letter paper at 300 points to the inch is 8.4 million."""
 SECONDS_OF_DRAWING = 25.0

@@ -33,8 +33,8 @@ def look_at(path: Path) -> tuple[File, list[Looked], list[int]]:
     try:
         pages = [reader.page(index) for index in range(file.pages)]
         looked = _with_sheets(reader, [page for page in pages if page])
-    except (TooMuch, TooManyPairs) as much:
-        right = f"too much to check ({str(much) or 'too many lines'}); a kit holds far less: is this the file?"
+    except TooMuch as much:
+        right = f"too much to check ({much}); a kit holds far less: is this the file?"
         raise Refusal(Fault(str(path), "", right)) from None
     unreadable = [index + 1 for index, page in enumerate(pages) if page is None]
     if not any(each.sheets for each in looked):
@@ -81,7 +81,10 @@ def _with_sheets(reader: Reader, pages: Sequence[Page]) -> list[Looked]:
 
 
 def _read(page: Page) -> Looked:
-    sheets = sheets_of(page.number, find_bars(page.strokes), page.letters)
+    try:
+        sheets = sheets_of(page.number, find_bars(page.strokes), page.letters)
+    except TooManyPairs:
+        sheets = []
     said = "".join(letter.text for letter in page.letters if letter.text != " ")
     return Looked(page, tuple(sheets), _SAYS in said, _NAMES in said, 0.0)
 
@@ -91,7 +94,10 @@ def _drawn(reader: Reader, each: Looked) -> Looked:
     if picture is None:
         return each
     grain = max([picture.mm, *(25.4 * each.page.user_unit / dots for dots in each.page.pictures if dots > 0)])
-    sheets = sheets_of(each.page.number, bars_in(picture, grain), each.page.letters, picture=True)
+    try:
+        sheets = sheets_of(each.page.number, bars_in(picture, grain), each.page.letters, picture=True)
+    except TooManyPairs:
+        return each
     smallest = min((ratio for sheet in sheets for ratio in sheet.ratios if ratio), default=1.0)
     return replace(each, sheets=tuple(sheets), within=grain / 2 / (float(BAR) * smallest))
 

@@ -14,15 +14,14 @@ import pypdfium2.raw as pdfium
 
 from ..errors import Fault, Refusal
 from ..writers.numbers import POINTS_PER_MM
-from .geometry import Box, Letter, Matrix, Point, Stroke
+from .geometry import Box, Letter, Matrix, Stroke
 from .limits import DEEPEST, MOST_LETTERS, MOST_OBJECTS, MOST_PAGES, MOST_POINTS, MOST_STROKES
+from .outlines import Kind, Step, lines_of, thin_bars_of
 from .page import File, Page, Picture
 from .user_units import user_units
 
 _SPARE = 0.3
 """How far outside the visible box half a line's width may reach, in mm: nothing of it is missed."""
-_THIN = 1.0
-"""A filled bar up to this wide is a line, in mm."""
 _FEW = 12
 """Steps of a filled outline that are read whatever its size: a line and its tick have ten."""
 _LARGE = 15.0
@@ -164,7 +163,7 @@ class _Scene:
         if not stroked.value and count > _FEW and not self._is_large(each, matrix):
             return
         steps = _steps((pdfium.FPDFPath_GetPathSegment(each, i) for i in range(count)), matrix)
-        found = list(_lines(steps)) if stroked.value else _bars(steps)
+        found = list(lines_of(steps)) if stroked.value else thin_bars_of(steps)
         if len(self.strokes) + len(found) > MOST_STROKES:
             raise TooMuch(f"more than {MOST_STROKES:,} lines on page {self.index + 1}")
         self.strokes += found
@@ -259,52 +258,15 @@ def _clip_of(each: Any, container: Matrix) -> Box:
     return seen
 
 
-_Step = tuple[int, Point, bool]
-"""What it is, where it goes, and whether the outline closes with it."""
+_KINDS = {
+    pdfium.FPDF_SEGMENT_MOVETO: Kind.BEGIN,
+    pdfium.FPDF_SEGMENT_LINETO: Kind.LINE,
+}
 
 
-def _steps(segments: Iterator[Any], matrix: Matrix) -> Iterator[_Step]:
+def _steps(segments: Iterator[Any], matrix: Matrix) -> Iterator[Step]:
     x, y = ctypes.c_float(), ctypes.c_float()
     for segment in segments:
         pdfium.FPDFPathSegment_GetPoint(segment, x, y)
-        kind = pdfium.FPDFPathSegment_GetType(segment)
-        yield kind, matrix.point(x.value, y.value), bool(pdfium.FPDFPathSegment_GetClose(segment))
-
-
-def _lines(steps: Iterator[_Step]) -> Iterator[Stroke]:
-    """The straight lines of an outline that is drawn."""
-    begun = at = Point(0, 0)
-    for kind, to, closes in steps:
-        if kind == pdfium.FPDF_SEGMENT_MOVETO:
-            begun = to
-        elif kind == pdfium.FPDF_SEGMENT_LINETO:
-            yield Stroke(at, to)
-        at = to
-        if closes:
-            yield Stroke(at, begun)
-            at = begun
-
-
-def _bars(steps: Iterator[_Step]) -> list[Stroke]:
-    """The middle lines of the thin four-cornered outlines among those that are filled; none where any is curved."""
-    outlines: list[list[Point]] = []
-    for kind, to, _ in steps:
-        if kind == pdfium.FPDF_SEGMENT_MOVETO:
-            outlines.append([to])
-        elif kind == pdfium.FPDF_SEGMENT_LINETO and outlines:
-            outlines[-1].append(to)
-        else:
-            return []
-    return [middle for corners in outlines for middle in _middle(corners)]
-
-
-def _middle(corners: list[Point]) -> Iterator[Stroke]:
-    if len(corners) == 5 and (corners[0] - corners[4]).length < 1e-3:
-        corners = corners[:4]
-    if len(corners) != 4:
-        return
-    a, b, c, d = corners
-    if (b - a).length < (c - b).length:
-        a, b, c, d = b, c, d, a
-    if max((c - b).length, (a - d).length) <= _THIN and (b - a).length > 2 * (c - b).length:
-        yield Stroke(a.plus(d).times(0.5), b.plus(c).times(0.5))
+        kind = _KINDS.get(pdfium.FPDFPathSegment_GetType(segment), Kind.CURVE)
+        yield Step(kind, matrix.point(x.value, y.value), bool(pdfium.FPDFPathSegment_GetClose(segment)))

@@ -190,7 +190,7 @@ def read_head(frame: Frame, letters: Iterable[Letter]) -> Head | None:
     rows: dict[int, list[tuple[float, float, str]]] = defaultdict(list)
     for letter in letters:
         x, y = frame.on_sheet(letter.at)
-        if -_LEFT - 8 < x < frame.width + _RIGHT + 8 and y > 20:
+        if -_LEFT - 8 < x < frame.width + _RIGHT + 8 and 20 < y < 2000:
             rows[round(y)].append((x, y, letter.text))
     for row in sorted(rows):
         for x, y, text in rows[row]:

@@ -11,7 +11,7 @@ import pytest
 from pikepdf import Name
 from reportlab.pdfgen.canvas import Canvas
 
-from templategen.checking.findings import on_pages
+from templategen.checking.findings import Verdict, on_pages
 
 from . import handling as by
 from .kits import PRINTER, SHEETS, kit
@@ -29,9 +29,9 @@ def _cover(size: tuple[float, float] = (612, 792)) -> bytes:
     return out.getvalue()
 
 
-def _text(verdict: object, code: str) -> str:
-    (found,) = [finding for finding in verdict.findings if finding.code == code]  # type: ignore[attr-defined]
-    return str(found.text)
+def _text(verdict: Verdict, code: str) -> str:
+    (found,) = [finding for finding in verdict.findings if finding.code == code]
+    return found.text
 
 
 def test_missing_sheets_are_named_by_their_numbers(tmp_path: Path) -> None:
