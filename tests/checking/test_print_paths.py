@@ -6,18 +6,20 @@ measured one is also held against MuPDF's picture of the page, 300 points to the
 
 from __future__ import annotations
 
+import io
 from collections.abc import Callable
 from dataclasses import dataclass
 from pathlib import Path
 
 import pytest
+from reportlab.pdfgen.canvas import Canvas
 
 from templategen.checking import Verdict
 from templategen.checking.judging import judge
 
 from . import handling as by
 from .kits import SHEETS, kit
-from .measuring import bars_seen
+from .measuring import bars_seen, pymupdf
 
 CLOSE = 5e-4
 POINT = 25.4 / 72
@@ -216,6 +218,24 @@ def test_one_axis_stretched_is_told_from_both(tmp_path: Path) -> None:
     assert (verdict.across, verdict.along) == (pytest.approx(1, abs=1e-5), pytest.approx(0.96, abs=1e-5))
     seen = bars_seen(pdf)
     assert seen.level[0] == pytest.approx(1, abs=CLOSE) and seen.upright[0] == pytest.approx(0.96, abs=CLOSE)
+
+
+def test_lines_that_became_filled_bars_are_measured_between_their_ticks(tmp_path: Path) -> None:
+    """Some writers of PDF fill what a pen of that width would cover, square ends and all: a line grows by its width."""
+    out = io.BytesIO()
+    canvas = Canvas(out, pagesize=(612, 792))
+    with pymupdf.open(stream=kit(only=("cut gauge",)), filetype="pdf") as document:
+        for drawing in document[0].get_drawings():
+            half = (drawing["width"] or 0) / 2
+            for kind, *points in drawing["items"]:
+                if kind == "l":
+                    (x1, y1), (x2, y2) = ((point.x, 792 - point.y) for point in points)
+                    left, right, low, high = min(x1, x2), max(x1, x2), min(y1, y2), max(y1, y2)
+                    canvas.rect(left - half, low - half, right - left + 2 * half, high - low + 2 * half, 0, 1)
+    canvas.save()
+    verdict = judged(out.getvalue(), tmp_path)
+    assert verdict.true and verdict.within == 0
+    assert (verdict.across, verdict.along) == (pytest.approx(1, abs=2e-5), pytest.approx(1, abs=2e-5))
 
 
 def test_a_page_pushed_out_of_square_is_noticed(tmp_path: Path) -> None:
