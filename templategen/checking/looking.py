@@ -44,12 +44,15 @@ def look_at(path: Path) -> tuple[File, list[Looked], list[int]]:
 
 def refuse_what_is_no_pdf(path: Path) -> None:
     """Raises Refusal for what a look at the first and last bytes tells; OSError where it cannot be read."""
+    try:
+        size = path.stat().st_size
+    except (FileNotFoundError, NotADirectoryError):
+        raise Refusal(Fault(str(path), "", "there is no such file; name a kit's PDF file")) from None
     if path.is_dir():
         raise Refusal(Fault(str(path), "", "this is a folder; name a PDF file, such as kit.pdf in it"))
+    if not path.is_file():  # a pipe, which might never end
+        raise Refusal(Fault(str(path), "", "this is not an ordinary file; name a kit's PDF file"))
     with path.open("rb") as file:
-        size = path.stat().st_size
-        if not path.is_file():
-            raise Refusal(Fault(str(path), "", "this is no file; name a PDF file"))
         if size > MOST_BYTES:
             right = f"more than {MOST_BYTES // 2**20} MiB; a kit is far smaller: is this the file?"
             raise Refusal(Fault(str(path), f"{size // 2**20} MiB", right))

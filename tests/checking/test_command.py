@@ -81,14 +81,15 @@ def test_json_is_what_the_contract_says_and_nothing_else(run: Run) -> None:
 def test_what_cannot_be_judged_is_2_with_one_message_on_stderr(
     run: Run, tmp_path: Path, options: tuple[str, ...]
 ) -> None:
-    for pdf in (b"", b"no PDF", kit()[:9000], by.encrypted(kit(), "shelf"), tmp_path):
+    for pdf in (b"", b"no PDF", kit()[:9000], by.encrypted(kit(), "shelf"), tmp_path, tmp_path / "none.pdf"):
         status, out, err = run(pdf, *options)
         assert (status, out) == (2, "") and err.count("\n") == 1 and ": " in err
 
 
-def test_a_file_that_is_not_there_is_1_in_one_line(run: Run, tmp_path: Path) -> None:
-    status, out, err = run(tmp_path / "none.pdf")
-    assert (status, out) == (1, "") and err.count("\n") == 1 and "none.pdf" in err
+def test_what_the_system_refuses_is_1_in_one_line(run: Run, tmp_path: Path) -> None:
+    """A name longer than any file system takes."""
+    status, out, err = run(tmp_path / f"{'k' * 300}.pdf")
+    assert (status, out) == (1, "") and err.count("\n") == 1 and "kkk" in err
 
 
 def test_it_runs_from_anywhere_and_under_any_name_of_file(tmp_path: Path) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import os
 import random
 import time
 import zlib
@@ -156,8 +157,11 @@ def test_a_damaged_page_in_a_whole_kit_is_found(tmp_path: Path) -> None:
 def test_what_is_no_file_is_said(tmp_path: Path) -> None:
     with pytest.raises(Refusal, match="folder"):
         check(tmp_path)
-    with pytest.raises(FileNotFoundError):
+    with pytest.raises(Refusal, match="no such file"):
         check(tmp_path / "none.pdf")
+    os.mkfifo(tmp_path / "pipe.pdf")
+    with pytest.raises(Refusal, match="not an ordinary file"):
+        check(tmp_path / "pipe.pdf")
 
 
 def test_a_reader_that_takes_too_long_is_stopped(tmp_path: Path) -> None:
