@@ -12,6 +12,7 @@ from pikepdf import Name
 from reportlab.pdfgen.canvas import Canvas
 
 from templategen.checking.findings import Verdict, on_pages
+from tests.proof.kits import PANELS, made
 
 from . import handling as by
 from .kits import PRINTER, SHEETS, kit
@@ -149,3 +150,16 @@ def test_pages_are_counted_in_words() -> None:
     assert on_pages([4, 3]) == "pages 3 and 4"
     assert on_pages([1, 2, 3, 4, 7]) == "pages 1 to 4 and 7"
     assert on_pages([1, 3, 4, 6, 7, 8], "sheet") == "sheets 1, 3, 4 and 6 to 8"
+
+
+def test_no_fault_is_found_in_any_of_twelve_kits_as_they_were_made(tmp_path: Path) -> None:
+    for panel in PANELS.values():
+        verdict = judged(made(panel).files["kit.pdf"], tmp_path)
+        assert verdict.true and codes(verdict) <= {"corrected"}
+        assert [sheet.number for sheet in verdict.sheets] == list(range(1, verdict.pages + 1))
+
+
+@pytest.mark.parametrize("paper", ["a5", "legal", "tabloid", "b4-jis", "a0", "ansi-e"])
+def test_no_fault_is_found_on_small_or_large_paper(paper: str, tmp_path: Path) -> None:
+    verdict = judged(kit(paper, only=("cut gauge",)), tmp_path)
+    assert verdict.true and not verdict.findings
