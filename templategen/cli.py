@@ -23,7 +23,7 @@ if TYPE_CHECKING:
     from .making import Options
     from .spec import Spec
 
-WRONG, FAILED = 2, 1
+WRONG, FAILED, UNTRUE = 2, 1, 3
 Told = tuple[str | None, str | None, str | None, str | None]
 """--printer, --printer-across, --printer-along and --printer-bar, as they were typed."""
 
@@ -110,6 +110,22 @@ def make(
         f"Print {count} of {kit.paper.said}{way} from {out / 'kit.pdf'}: "
         f"actual size, 100 %, one-sided. {first}Then measure both bars on every sheet."
     )
+
+
+@commands.command()
+@click.argument("file", type=click.Path(path_type=Path))
+@click.option("--json", "as_json", is_flag=True, help="Print the verdict as JSON and nothing else.")
+def check(file: Path, as_json: bool) -> int:
+    """Say whether the kit in FILE, a PDF, will still print true after mail, a viewer or a print queue had it.
+
+    Exit status: 0 it will, 3 it will not, 2 that cannot be judged.
+    """
+    from .checking import check, tell_verdict, verdict_record
+
+    verdict = check(file)
+    record = verdict_record(verdict)
+    click.echo(json.dumps(record, ensure_ascii=False, indent=1) if as_json else tell_verdict(verdict, file.name))
+    return 0 if verdict.true else UNTRUE
 
 
 @commands.command()
@@ -268,7 +284,7 @@ def main() -> None:
 
 
 def _guarded(run: Callable[[], object]) -> int:
-    """Runs ``run``; 0 done, 2 what was asked is wrong, 1 the world outside failed."""
+    """Runs ``run``; 0 done or the status it gives, 2 what was asked is wrong, 1 the world outside failed."""
     try:
         status = run()
     except Refusal as refusal:

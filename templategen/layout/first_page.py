@@ -15,7 +15,7 @@ from .area import Area
 from .flowing import Sizes, height_of, paged, strips_of
 from .furniture import FOUR_INCHES, bars, live_area
 from .joined_map import joined_maps
-from .readings import called, findings
+from .readings import findings
 from .sheet_map import Room, sheet_map
 
 if TYPE_CHECKING:
@@ -188,7 +188,7 @@ def _maps(job: _Job, sheets: int, taken: float, setting: _Setting) -> list[Block
 
 def _words(job: _Job, beside: bool) -> list[Block]:
     """All that is said before the maps; ``beside`` where readings can be written beside the bars."""
-    name = called(job.paper)
+    name = job.paper.shown
     where = "beside them" if beside else "down"
     bar = "100 mm, or 4 in"
     blanks = Blanks((NumberRow("Bar across the sheet", bar), NumberRow("Bar along the sheet", bar)))

@@ -18,9 +18,16 @@ SIDE = Fraction(21, 2)
 """Width of its right-hand edge, which holds the bar along, in mm."""
 BAR = BARS["100 mm"].mm
 FOUR_INCHES = BARS["4 in"].mm
-_TICK = 2.2
-_APART = Fraction(9, 5)
+TICK = 2.2
+"""Length of a tick at a bar's end, in mm."""
+APART = Fraction(9, 5)
 """Between the bar of 100 mm and that of 4 in, in mm."""
+HEAD_ROWS = (Fraction(4), Fraction(77, 10))
+"""Base lines of a sheet's head below the margin, in mm: title and page; how to print it."""
+PAGE = "page {number} of {of}"
+HOW = "Print at actual size, 100 %, one-sided, on {paper} paper."
+"""What the head of a sheet says, where whoever checks a printed file can read it again."""
+BAR_ACROSS, BAR_ALONG = "100 mm across", "100 mm along"
 _KEY_ROW = 3.8
 _KEY_ROWS = 3
 _KEY_SIZE = 7.5
@@ -77,10 +84,10 @@ def bars(whole: Area) -> tuple[Bar, Bar]:
 
 
 def sheet_items(
-    whole: Area, title: str, number: int, of: int, used: Iterable[LineType], remark: str = ""
+    whole: Area, title: str, number: int, of: int, paper: str, used: Iterable[LineType], remark: str = ""
 ) -> list[Item]:
     """Head, foot and bars of sheet ``number``; ``used`` are the line types to be explained on it."""
-    return [*_head(whole, title, number, of, remark), *_along(bars(whole)[1]), *foot_items(whole, used)]
+    return [*_head(whole, title, number, of, paper, remark), *_along(bars(whole)[1]), *foot_items(whole, used)]
 
 
 def foot_items(whole: Area, used: Iterable[LineType]) -> list[Item]:
@@ -88,15 +95,15 @@ def foot_items(whole: Area, used: Iterable[LineType]) -> list[Item]:
     return [*_across(bar_across(whole)), *_key(whole, used)]
 
 
-def _head(whole: Area, title: str, number: int, of: int, remark: str) -> Iterator[Item]:
-    base = whole.top - 4
-    page = f"page {number} of {of}"
+def _head(whole: Area, title: str, number: int, of: int, paper: str, remark: str) -> Iterator[Item]:
+    base, below = (whole.top - down for down in HEAD_ROWS)
+    page = PAGE.format(number=number, of=of)
     room = float(whole.width) - width_of(page, 10, True) - 6
     yield Text(whole.left, base, _shortened(title, 10, room), 10, bold=True)
     yield Text(whole.right, base, page, 10, Anchor.END, bold=True)
-    how = f"Print at actual size, 100 %, one-sided. {remark or 'Then measure both bars.'}"
+    how = f"{HOW.format(paper=paper)} {remark or 'Then measure both bars.'}"
     size = 8 * min(1.0, float(whole.width) / width_of(how, 8))
-    yield Text(whole.left, base - Fraction(37, 10), how, size)
+    yield Text(whole.left, below, how, size)
 
 
 def _shortened(text: str, size: float, room: float) -> str:
@@ -111,12 +118,12 @@ def _across(bar: Bar) -> Iterator[Item]:
     """100 mm, and beside it 4 in from the same zero: each a line of its own with a tick at either end."""
     x, y = bar.start
     for length, at, out, words in (
-        (BAR, y, -1, "100 mm across"),
-        (FOUR_INCHES, y + _APART, 1, "4 in across"),
+        (BAR, y, -1, BAR_ACROSS),
+        (FOUR_INCHES, y + APART, 1, "4 in across"),
     ):
         yield Line(LineType.MARK, x, at, x + length, at)
         for end in (x, x + length):
-            yield Line(LineType.MARK, end, at, end, at + out * _TICK)
+            yield Line(LineType.MARK, end, at, end, at + out * TICK)
         yield Text(x + length - 1.5, at + 1 if out > 0 else at - 3.1, words, 8, Anchor.END)
 
 
@@ -124,12 +131,12 @@ def _along(bar: Bar) -> Iterator[Item]:
     """The same, along the sheet."""
     x, y = bar.start
     for length, at, out, words in (
-        (BAR, x, 1, "100 mm along"),
-        (FOUR_INCHES, x - _APART, -1, "4 in along"),
+        (BAR, x, 1, BAR_ALONG),
+        (FOUR_INCHES, x - APART, -1, "4 in along"),
     ):
         yield Line(LineType.MARK, at, y, at, y + length)
         for end in (y, y + length):
-            yield Line(LineType.MARK, at, end, at + out * _TICK, end)
+            yield Line(LineType.MARK, at, end, at + out * TICK, end)
         yield Text(at + 3.0 if out > 0 else at - 1.6, y + length - 1.5, words, 8, Anchor.END, turn=90)
 
 

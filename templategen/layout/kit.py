@@ -25,6 +25,7 @@ from .placing import place_all
 from .rolls import above, foot, height_at_the_foot, on_a_roll
 
 WORDS = "work order"
+CORRECTED = "Corrected for a printer that prints {across} % across and {along} % along{doubt}."
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,7 +46,7 @@ class Correction:
             return ""
         across, along = (f"{float(ratio) * 100:.2f}" for ratio in (self.across, self.along))
         doubt = " (“fit to page”?)" if likely_misprints(self.across, self.along) else ""
-        return f"Corrected for a printer that prints {across} % across and {along} % along{doubt}. Measure both bars."
+        return f"{CORRECTED.format(across=across, along=along, doubt=doubt)} Measure both bars."
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,14 +139,14 @@ def _laid_out(contents: Contents, paper: Paper, foot_height: int = 0) -> Kit:
     sheets: list[Sheet] = []
     for name, area, items in said:
         number = len(sheets) + 1
-        furniture = sheet_items(area, title, number, total, (), remark)
+        furniture = sheet_items(area, title, number, total, paper.shown, (), remark)
         sheets.append(Sheet(number, (name,), (), (*furniture, *items), bars(area)))
     for on_it in placed:
         number = len(sheets) + 1
         used = {kind for each in on_it for kind in each.line_types}
         words = at_the_foot if number == len(said) + 1 else []
         holds = dict.fromkeys([*([WORDS] if words else []), *(each.piece.drawing.name for each in on_it)])
-        furniture = sheet_items(whole, title, number, total, used, remark)
+        furniture = sheet_items(whole, title, number, total, paper.shown, used, remark)
         sheets.append(Sheet(number, tuple(holds), tuple(on_it), (*furniture, *words), bars(whole)))
     return Kit(
         title=title,

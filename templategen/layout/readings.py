@@ -6,12 +6,14 @@ Ratios are exact, from the sizes of the papers: what a bar measures over what it
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from fractions import Fraction
 
 from ..drawing import capitalised
 from ..drawing.blocks import Finding, Findings
 from ..lengths import MM_PER_INCH, Tape
 from ..lengths.showing import mixed_number
+from ..misprints import fitted as fitted_upright
 from ..papers import CATALOGUE, Paper
 from .furniture import BAR, FOUR_INCHES
 
@@ -44,9 +46,7 @@ Range = tuple[Fraction, Fraction]
 
 def fitted(page: Paper, on: Paper) -> Fraction:
     """What a page measures over what it says when it is fitted on another paper, turned if that makes it larger."""
-    upright = min(on.width / page.width, on.height / page.height)
-    turned = min(on.height / page.width, on.width / page.height)
-    return max(upright, turned)
+    return max(fitted_upright(page, on), fitted_upright(page, replace(on, width=on.height, height=on.width)))
 
 
 def shrunk(page: Paper) -> Range:
@@ -62,13 +62,6 @@ def spilled(page: Paper) -> Range:
     """The same, enlarged until the page runs over the edges: from least to most."""
     least, most = ((page.width + 2 * spill) / page.width for spill in SPILL)
     return least, most
-
-
-def called(paper: Paper) -> str:
-    """A paper's name as it stands in a sentence: "letter", "A4", "150 x 150 mm"."""
-    if paper.name not in CATALOGUE:
-        return f"{float(paper.width):g} x {float(paper.height):g} mm"
-    return paper.name if paper.name.isalpha() else paper.name.replace("ansi-", "ANSI ").upper().replace("-", " ")
 
 
 def other_trays(page: Paper) -> list[tuple[Paper, Fraction]]:
@@ -117,9 +110,9 @@ def _of_settings(page: Paper, inch: bool) -> Iterator[Finding]:
 def _of_other_paper(page: Paper, inch: bool) -> Iterator[Finding]:
     """Other paper in the tray, and other paper in the dialog while the tray is right."""
     trays = other_trays(page)
-    name = called(page)
+    name = page.shown
     for other, ratio in trays:
-        tray = called(other)
+        tray = other.shown
         yield Finding(
             _single(ratio, inch),
             f"{capitalised(name)} fitted on {tray}",
@@ -128,7 +121,7 @@ def _of_other_paper(page: Paper, inch: bool) -> Iterator[Finding]:
     for other, _ in trays[:1]:
         ratio = fitted(other, page)
         if _LEAST_FROM_DIALOG <= ratio < 1:
-            tray = called(other)
+            tray = other.shown
             yield Finding(
                 _single(ratio, inch),
                 f"{capitalised(tray)} fitted on {name}",

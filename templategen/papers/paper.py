@@ -31,12 +31,22 @@ class Paper:
     roll: bool = False
 
     @property
+    def shown(self) -> str:
+        """What a sheet calls it, and can be read again: "letter", "A4", "letter or A4"; by its size where it is a roll
+        or has no other name, "200 x 280 mm"."""
+        if self.roll or self.name.startswith("custom"):
+            return f"{float(self.width):.6g} x {float(self.height):.6g} mm"
+        large = self.name.startswith(("ansi", "arch"))
+        words = self.name.split("-")
+        return " ".join(word.upper() if large or any(map(str.isdigit, word)) else word for word in words)
+
+    @property
     def said(self) -> str:
-        """As a sentence has it: "letter paper", "letter or a4 paper", "roll paper 24 in wide"."""
+        """As a sentence has it: "letter paper", "letter or A4 paper", "roll paper 24 in wide"."""
         if self.roll:
             amount, unit = self.name.removeprefix("roll-")[:-2], self.name[-2:]
             return f"roll paper {amount} {unit} wide"
-        return f"{self.name.replace('-or-', ' or ')} paper"
+        return f"{self.shown} paper"
 
 
 def sheet_of(width: Fraction, height: Fraction) -> Paper:

@@ -188,9 +188,9 @@ def test_a_kit_is_made_again_from_its_own_pdf(run: Run, tmp_path: Path, options:
     ("asked", "name", "said"),
     [
         ("roll 24 in", "roll-24in", "of roll paper 24 in wide from"),
-        ("Letter-or-A4", "letter-or-a4", "of letter or a4 paper from"),
+        ("Letter-or-A4", "letter-or-a4", "of letter or A4 paper from"),
         ("na_letter_8.5x11in", "letter", "of letter paper from"),
-        ("custom_banner_300x1200mm", "custom_banner_300x1200mm", "of custom_banner_300x1200mm paper from"),
+        ("custom_banner_300x1200mm", "custom_banner_300x1200mm", "of 300 x 1200 mm paper from"),
     ],
 )
 def test_make_on_any_paper_that_has_a_name(run: Run, tmp_path: Path, asked: str, name: str, said: str) -> None:

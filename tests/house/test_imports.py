@@ -25,6 +25,7 @@ STOREYS = [
     ["templates"],
     ["layout"],
     ["writers"],
+    ["checking"],
     ["making"],
     ["remaking"],
     ["printers"],
@@ -112,7 +113,10 @@ def test_importing_the_package_loads_nothing_heavy() -> None:
     assert not _loads("import templategen") & {"pint", "pydantic", "reportlab", "svgwrite", "fontTools", "pypdf"}
 
 
-@pytest.mark.parametrize(("library", "home"), [("pint", "lengths/units.py"), ("svgwrite", "writers/svg.py")])
+@pytest.mark.parametrize(
+    ("library", "home"),
+    [("pint", "lengths/units.py"), ("svgwrite", "writers/svg.py"), ("pypdfium2", "checking/reading.py")],
+)
 def test_one_module_alone_knows_the_library(library: str, home: str) -> None:
     using = re.compile(rf"^\s*(from|import) {library}\b", re.MULTILINE)
     assert [str(p.relative_to(HOUSE)) for p in _modules() if using.search(p.read_text())] == [home]

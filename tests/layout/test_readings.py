@@ -11,7 +11,7 @@ from reportlab.lib import pagesizes
 from templategen import read_spec
 from templategen.drawing.blocks import Finding
 from templategen.errors import Refusal
-from templategen.layout.readings import CORRECTABLE, RIGHT, called, findings, fitted, shrunk, spilled
+from templategen.layout.readings import CORRECTABLE, RIGHT, findings, fitted, shrunk, spilled
 from templategen.lengths import Tape
 from templategen.papers import CATALOGUE, Paper
 from tests.bench.jobs import ORDINARY
@@ -137,7 +137,7 @@ def test_a_kit_that_is_corrected_already_is_told_to_multiply() -> None:
 
 
 def test_papers_are_called_as_people_call_them() -> None:
-    assert [called(CATALOGUE[name]) for name in ("letter", "a4", "b4-jis", "ansi-c")] == [
+    assert [CATALOGUE[name].shown for name in ("letter", "a4", "b4-jis", "ansi-c")] == [
         "letter", "A4", "B4 JIS", "ANSI C",
     ]  # fmt: skip
-    assert called(Paper("custom", Fraction(150), Fraction(305, 2))) == "150 x 152.5 mm"
+    assert Paper("custom", Fraction(150), Fraction(305, 2)).shown == "150 x 152.5 mm"

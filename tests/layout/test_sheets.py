@@ -127,7 +127,8 @@ def test_every_sheet_says_what_it_is_and_how_to_print_it(name: str) -> None:
     for sheet in kit.sheets:
         said = [item.text for item in sheet.items if isinstance(item, Text)]
         assert kit.title in said and f"page {sheet.number} of {len(kit.sheets)}" in said
-        assert any(text.startswith("Print at actual size, 100 %, one-sided.") for text in said)
+        paper = {"a4": "A4", "a3": "A3"}.get(name, name)
+        assert any(text.startswith(f"Print at actual size, 100 %, one-sided, on {paper} paper. Then") for text in said)
         assert {"100 mm across", "4 in across", "100 mm along", "4 in along"} <= set(said)
 
 
