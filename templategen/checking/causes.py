@@ -15,6 +15,8 @@ _HIT = 1.2e-3
 _HIT_ANYWHERE = 4e-4
 """And this near, where the paper it was fitted on is none of those at hand."""
 _WHOLE = 2e-4
+_AT_HAND = ("letter", "a4", "legal", "tabloid", "a3", "a5", "executive", "ansi-c", "a2")
+"""What printers are usually loaded with: our choice. Among all papers that there are, some fit any scale by chance."""
 _LEAST_MARGIN, _MOST_MARGIN = 1.0, 20.0
 """Printers' margins in mm; unprintable margins reach 17 mm."""
 _BORDERLESS = 1.08
@@ -34,7 +36,8 @@ def _causes(ratio: float, page: Size, paper: Size | None) -> Iterator[str]:
     """The page is turned as the sheet is."""
     if paper and not paper_at(page) and is_size(page, (ratio * paper[0], ratio * paper[1])):
         yield "the page itself was made " + ("smaller" if ratio < 1 else "larger") + ", with all that is on it"
-    known = [paper] if paper else [(float(each.width), float(each.height)) for each in CATALOGUE.values()]
+    at_hand = [CATALOGUE[name] for name in _AT_HAND]
+    known = [paper] if paper else [(float(each.width), float(each.height)) for each in at_hand]
     for made_for in known:
         for scale, how in ((_fitted(made_for, page), "fitted on"), (_filling(made_for, page), "made to fill")):
             # Upright on a page that lies flat, or the other way about, is another paper as well.
@@ -44,7 +47,7 @@ def _causes(ratio: float, page: Size, paper: Size | None) -> Iterator[str]:
     if abs(ratio * 100 - round(ratio * 100)) < _WHOLE * 100:
         yield f"somewhere a scale of {round(ratio * 100)} % was set"
     for made_for in known:
-        for other in CATALOGUE.values():
+        for other in at_hand:
             size = (float(other.width), float(other.height))
             fitted = max(_fitted(made_for, size), _fitted(made_for, size[::-1]))
             if not is_size(made_for, size) and abs(ratio / fitted - 1) < _HIT_ANYWHERE:

@@ -3,6 +3,7 @@
 from .alone import alone
 from .first_page import CHECK
 from .kit import WORDS, Contents, Correction, Kit, Sheet, lay_out
+from .kit_words import tell_on_paper, tell_sheets
 from .orienting import Orientation, turned
 from .pieces import Join, Piece
 from .placed import Placed
@@ -24,5 +25,7 @@ __all__ = [
     "items_of",
     "lay_out",
     "split",
+    "tell_on_paper",
+    "tell_sheets",
     "turned",
 ]

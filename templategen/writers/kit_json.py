@@ -18,21 +18,29 @@ def kit_record(kit: Kit) -> dict[str, Any]:
     """The kit as plain data; every point is a point of the PDF page, the printer's correction in it."""
     return {
         "title": kit.title,
+        **paper_record(kit),
+        "pages": [{"page": sheet.number, "holds": list(sheet.holds)} for sheet in kit.sheets],
+        "pieces": [_piece(placed, sheet.number, kit.correction) for placed, sheet in _in_order(kit)],
+        "checks": [check for pieces in _templates(kit) for check in _checks(pieces, kit)],
+        "bars": [_bar(bar, sheet.number, kit.correction) for sheet in kit.sheets for bar in sheet.bars],
+    }
+
+
+def paper_record(kit: Kit) -> dict[str, Any]:
+    """What the kit takes of which paper, and how far out its marks may come."""
+    return {
         "paper": {
             "name": kit.paper.name,
             "width_mm": decimal(kit.paper.width),
             "height_mm": decimal(kit.paper.height),
         },
-        "pages": [{"page": sheet.number, "holds": list(sheet.holds)} for sheet in kit.sheets],
-        "pieces": [_piece(placed, sheet.number, kit.correction) for placed, sheet in _in_order(kit)],
-        "checks": [check for pieces in _templates(kit) for check in _checks(pieces, kit)],
         "sheets": {
-            "holding_templates": sum(bool(sheet.placed) for sheet in kit.sheets),
+            "all": len(kit.sheets),
+            "with_templates": sum(bool(sheet.placed) for sheet in kit.sheets),
             "fewest_by_area": kit.bound.by_area,
             "fewest_by_rows": kit.bound.by_rows,
         },
         "budgets": [budget_record(budget) for budget in kit.budgets],
-        "bars": [_bar(bar, sheet.number, kit.correction) for sheet in kit.sheets for bar in sheet.bars],
     }
 
 

@@ -121,7 +121,7 @@ def test_numbers_that_are_none_do_no_harm(strokes: list[Stroke]) -> None:
 
 
 def test_a_correction_is_read_from_the_head() -> None:
-    strokes, letters = _sheet(CORRECTED.format(across="99.20", along="100.60"))
+    strokes, letters = _sheet(CORRECTED.format(across="99.20", along="100.60", doubt=""))
     matrix = Matrix(1 / 0.992, 0, 0, 1 / 1.006)
     letters = [Letter(each.text, matrix.point(*each.at)) for each in letters]
     sheet, across, along = _only(sheets_of(1, find_bars(_moved(matrix, strokes)), letters))
@@ -168,4 +168,4 @@ def test_papers_are_read_by_name_and_by_size() -> None:
     assert paper_said("letter") == (215.9, 279.4)
     assert paper_said("ANSI C") == pytest.approx((17 * 25.4, 22 * 25.4))
     assert paper_said("200 x 280.5 mm") == paper_said("200x280.5mm") == (200, 280.5)
-    assert paper_said("1.2.3 x 4 mm") is None and paper_said("foolscap") is None
+    assert paper_said("1.2.3 x 4 mm") is None and paper_said("parchment") is None

@@ -208,7 +208,7 @@ def test_one_roll_has_one_name(text: str) -> None:
 @pytest.mark.parametrize(
     ("name", "said"),
     [
-        ("letter", "letter paper"), ("letter-or-a4", "letter or a4 paper"), ("roll-610mm", "roll paper 610 mm wide"),
+        ("letter", "letter paper"), ("letter-or-a4", "letter or A4 paper"), ("roll-610mm", "roll paper 610 mm wide"),
         ("roll 24 1/2 in", "roll paper 24.5 in wide"),
     ],
 )  # fmt: skip
