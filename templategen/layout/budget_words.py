@@ -70,7 +70,7 @@ def tell_parts(budget: Budget) -> str:
 
 
 def tell_closing(budget: Budget, tape: Tape) -> list[str]:
-    """What to measure once the template is taped, and what to do where it is out; nothing for one in one piece."""
+    """What to measure once the template is taped, and what that is worth; nothing for one in one piece."""
     closing = budget.closing
     if closing is None:
         return []
@@ -85,15 +85,20 @@ def tell_closing(budget: Budget, tape: Tape) -> list[str]:
         said.append(f"So many joins cannot promise {held_to}: measure every mark from the zero as well.")
     elif closing.usable > closing.tolerance:
         said.append(f"Up to {_passes(closing.usable, tape)}, every mark still comes within {held_to}.")
+    return said
+
+
+def tell_remedy(budget: Budget) -> str:
+    """What to do where a taped template is out by more than that; nothing where its pieces lie both ways."""
     axes = {frozenset({0}): "the bar across", frozenset({90}): "the bar along"}
     bar = axes.get(budget.turns)
-    if bar:
-        said.append(
-            f"More than that, and every join right: it is the printer. Multiply what {bar} measured "
-            f"({BAR} mm, if nothing is written under [printer]) by what the template measures, divide by what it must "
-            "be, write that under [printer] and make the kit again."
-        )
-    return said
+    if budget.closing is None or bar is None:
+        return ""
+    return (
+        f"If it is out by more, and every join right, it is the printer: multiply what {bar} measured ({BAR} mm, if "
+        "nothing is written under [printer]) by what the template measures, divide by what it must be, write that "
+        "under [printer] and make the kit again."
+    )
 
 
 def plan_lines(budgets: Sequence[Budget], tape: Tape, width: int = 96) -> list[str]:
@@ -102,6 +107,8 @@ def plan_lines(budgets: Sequence[Budget], tape: Tape, width: int = 96) -> list[s
     for budget in budgets:
         lines += _wrapped(tell(budget, tape), width, "  ")
         lines += _wrapped(f"Worst by the bars alone: {tell_parts(budget)}", width, "    ")
+        if remedy := tell_remedy(budget):
+            lines += _wrapped(remedy, width, "    ")
     return lines
 
 

@@ -21,8 +21,9 @@ _Taken = tuple[float, float]
 CLEAR = 8.0
 """From a match line to the nearest mark, label or number, in mm: the width of a tape's edge and a slip of the
 scissors. Our choice."""
-_CLOSE = (4.0, 1.5, 0.4)
-"""What is kept where marks stand too close for that; under 0.4 mm two lines look like one. Our choice."""
+_CLOSE = (4.0, 1.5, 0.8)
+"""What is kept where marks stand too close for that. At 0.8 mm a quarter of a millimetre of white is left beside a
+trim line; under that two lines look like one. Our choice."""
 _FREE = 1 + len(_CLOSE)
 _TARGET_CLEAR = 4.5
 """Free of content on either side of a registration mark's centre, in mm: the mark is 3 1/2 mm each way."""

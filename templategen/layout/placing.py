@@ -64,7 +64,7 @@ def place_all(
         runs=[_run(drawing, free_places(drawing, step)) for drawing in runs],
         depth=Fraction(depth),
         overlap=OVERLAP,
-        shortest=SHORTEST,
+        shortest=min([SHORTEST, *(length for drawing in runs for length in _ways(drawing, live))]),
         sheet=Size.of_sheet(live.width, live.height),
     )
     found: dict[str, list[tuple[Piece, Spot, int]]] = {drawing.name: [] for drawing in drawings}

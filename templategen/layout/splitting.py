@@ -14,8 +14,10 @@ from .pieces import TONGUE, TRIMMED, Join, Piece
 
 OVERLAP = TONGUE + TRIMMED
 """What every join takes of the paper, in mm."""
-SHORTEST = Fraction(60)
-"""The least length of a piece that is joined to another, in mm: our choice, room for both its joins and its name."""
+SHORTEST = Fraction(110)
+"""The least length of the room that is given to a piece, in mm: our choice, enough for both its joins and its name."""
+_LEAST = Fraction(40)
+"""The least length of a piece between its neighbours' middles, in mm: what its own two joins take."""
 
 
 def split(
@@ -96,7 +98,7 @@ def _cut(
     joins: list[tuple[Fraction, bool]] = []
     before, taken = drawing.start, TONGUE
     for ideal, first, last, room in zip(_ideals(drawing, rooms), reversed(earliest), latest, rooms, strict=False):
-        low = max(-first, before + SHORTEST - OVERLAP)
+        low = max(-first, before + _LEAST)
         high = min(last, before + room - taken)
         for better in range(kind + 1):
             at = places[better].nearest(ideal, low, high)

@@ -38,7 +38,9 @@ class Paper:
             return f"{float(self.width):.6g} x {float(self.height):.6g} mm"
         large = self.name.startswith(("ansi", "arch"))
         words = self.name.split("-")
-        return " ".join(word.upper() if large or any(map(str.isdigit, word)) else word for word in words)
+        return " ".join(
+            word.upper() if large or word in ("iso", "jis") or any(map(str.isdigit, word)) else word for word in words
+        )
 
     @property
     def said(self) -> str:

@@ -34,6 +34,8 @@ _DOT = 1.4
 """From a number to the dot between it and its distance, in mm."""
 _AT_EDGE, _CLEAR = 5, 14
 """From a long edge to a registration mark, in mm: as far apart as they can be, or clear of the loops' lines."""
+NOT_MIRRORED = Fraction(12, 5)
+"""One registration mark stands so much nearer to its edge, in mm, that marks of a piece upside down meet no others."""
 _ROOM_BETWEEN_LOOPS = 10
 """Between two loops, in mm, with which a registration mark has room between their lines."""
 
@@ -98,7 +100,7 @@ def draw(plan: Plan) -> list[Drawing]:
             high=0,
             inward=-1,
             lane=Lane(ROW - DEPTH, -ROW),
-            registration=(-high, high - DEPTH),
+            registration=(-high, high + NOT_MIRRORED - DEPTH),
             marks=(
                 *(Mark(mark.label, at) for mark, at in zip(loops.marks, places, strict=False)),
                 *(Mark(mark.label, at) for mark, at in right),

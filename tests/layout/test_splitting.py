@@ -6,7 +6,7 @@ from fractions import Fraction
 from itertools import pairwise
 
 import pytest
-from hypothesis import Phase, assume, given, settings
+from hypothesis import HealthCheck, Phase, assume, given, settings
 from hypothesis import strategies as st
 
 from templategen import make_plan, read_spec
@@ -65,7 +65,7 @@ def test_a_join_that_is_not_called_crowded_keeps_8_mm_from_everything(
                 assert keeps or care is not Care.CLEAR
 
 
-@often
+@settings(often, suppress_health_check=[HealthCheck.filter_too_much])
 @given(drawings(), st.integers(1080, 4000).map(lambda tenths: Fraction(tenths, 10)))
 def test_as_many_rooms_as_the_fewest_pieces_will_do_and_one_less_will_not(drawing: Drawing, longest: Fraction) -> None:
     places = free_places(drawing, STEP)

@@ -37,6 +37,8 @@ TRUE_TURNED = 0.15
 """The same on the other long edge, by which no piece was joined."""
 _CENTRES = (8.8, 9.6)
 """Where centre lines are looked for, in mm inward: beyond a loop's edges and a registration mark."""
+_RING = 2.8
+"""Half of what a registration mark takes along the strip, in mm."""
 
 
 @dataclass(frozen=True)
@@ -63,12 +65,15 @@ def _seen(file: bytes, record: bytes) -> Half:
 def _turned(taped: Taped) -> Taped:
     """The taped strip by half a turn, as one: its other long edge now lies where the datum edge lay."""
     papers, lying = [], []
-    for paper, lies in zip(taped.papers, taped.lying, strict=True):
+    for paper, lies in zip(taped.papers[::-1], taped.lying[::-1], strict=True):
         picture = paper.picture
         upside_down = replace(picture, ink=np.rot90(picture.ink, 2).copy())
         papers.append(Paper(replace(paper.piece, picture=upside_down)))
         lying.append(Lying(lies.turn, -lies.turn * complex(picture.width, picture.height) - lies.shift))
-    return Taped(tuple(papers[::-1]), tuple(lying[::-1]))
+    # The paper that is the first now is what the others lie beside.
+    first = lying[0]
+    beside = (Lying(lies.turn / first.turn, (lies.shift - first.shift) / first.turn) for lies in lying)
+    return Taped(tuple(papers), tuple(beside))
 
 
 @lru_cache(maxsize=2)
@@ -80,10 +85,10 @@ def half(name: str) -> Half:
 
 
 def _centres(strip: Taped) -> list[list[float]]:
-    """For each paper where lines for marks were seen, along the whole strip."""
-    joins = [strip.along(i, pair.near) for i, paper in enumerate(strip.papers) for pair in paper.pairs if pair]
+    """For each paper where lines for marks were seen, along the whole strip; rings at the joins left out."""
+    joins = [strip.along(i, pair.upper) for i, paper in enumerate(strip.papers) for pair in paper.pairs if pair]
     return [
-        [s.at for s in row if is_mark(s) and all(abs(s.at - join) > 0.2 for join in joins)]
+        [s.at for s in row if is_mark(s) and all(abs(s.at - join) > _RING for join in joins)]
         for row in strip.strokes(*_CENTRES)
     ]
 
