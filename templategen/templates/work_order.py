@@ -73,10 +73,11 @@ def _preparing(plan: Plan, choices: Choices) -> Iterator[tuple[str, bool]]:
         False,
     )
     yield (
-        f"Cut out the templates. {_taping(choices)}: at each join cut the right-hand piece along its heavy "
-        "trim line and lay it on the left-hand piece, trimmed edge on the match line, so that letters, rings, "
-        "crosses and teeth meet. Check the join with a steel rule: the length printed over it must be right. Glue "
-        "the hem gauge card and the cut gauge to card.",
+        f"Cut out the templates. {_taping(choices)}, if it is in pieces: at each join cut the right-hand piece along "
+        "its heavy trim line and lay it on the left-hand piece, trimmed edge on the match line, so that letters, "
+        "distances and rings meet and every little figure is closed. Check with a steel rule: each length over two or "
+        "three joins, and the whole, must be right within what stands beside it. Glue the hem gauge card and the cut "
+        "gauge to card.",
         False,
     )
     yield (

@@ -267,9 +267,10 @@ def _cut_to_fit(
 
 
 def _packing(job: _Job[P], found: _Found[P], bound: Bound) -> Packing[P]:
-    """What was found, with the sheets that anything lies on numbered in order."""
-    with_runs = {number for pieces in found.filled for _, number, _ in pieces}
-    used = [number for number, sheet in enumerate(found.sheets) if sheet.blocks or number in with_runs]
+    """What was found, with the sheets that anything lies on numbered: first those that hold pieces of runs."""
+    with_runs = sorted({number for pieces in found.filled for _, number, _ in pieces})
+    without = [number for number, sheet in enumerate(found.sheets) if sheet.blocks and number not in with_runs]
+    used = [*with_runs, *without]
     number_of = {old: new for new, old in enumerate(used)}
     blocks = {
         i: Spot(number_of[number], in_mm(at.left), in_mm(at.top), at.turned)
