@@ -12,8 +12,11 @@ import rectpack
 from hypothesis import Phase, given, settings
 from hypothesis import strategies as st
 
+from templategen import make_kit, make_plan, read_spec
+from templategen.errors import Refusal
 from templategen.layout.free_places import Care
 from templategen.layout.packing import GAP, MOST_SEARCHED, Packing, Run, Size, pack
+from tests.bench.jobs import ORDINARY, stage_curtain
 from tests.bench.sheets import Kit, kits
 
 from .laws import kit_of, kit_texts
@@ -156,6 +159,18 @@ def test_a_block_is_turned_where_that_saves_a_sheet() -> None:
     packing = _packed([(100, 180), (180, 80)])
     assert packing.sheets == 1
     assert sum(spot.turned for spot in packing.blocks) == 1
+
+
+def test_a_stage_curtain_of_a_hundred_feet_takes_about_the_fewest_sheets() -> None:
+    kit = make_kit(make_plan(read_spec(stage_curtain())))
+    sheets = sum(bool(sheet.placed) for sheet in kit.sheets)
+    assert len(kit.drawings[0].marks) == 150
+    assert kit.bound.sheets <= sheets <= kit.bound.sheets + 1
+
+
+def test_a_thousand_feet_are_refused_with_the_limit() -> None:
+    with pytest.raises(Refusal, match=r"panel\.width: read .1000 ft. – .*60 m \(about 196 ft\)"):
+        read_spec(ORDINARY.replace('width = "54 in"', 'width = "1000 ft"'))
 
 
 @pytest.fixture(scope="module")
