@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable
+from functools import lru_cache
 from math import pi, prod, sin
 
 TERMS = 64
@@ -24,12 +25,18 @@ def within(limits: Iterable[float], share: float) -> float:
     each coefficient is a product over the errors.
     """
     counted = Counter(abs(limit) for limit in limits if limit)
-    most = sum(limit * count for limit, count in counted.items())
+    return _within(tuple(sorted(counted.items())), share)
+
+
+@lru_cache(maxsize=256)
+def _within(counted: tuple[tuple[float, int], ...], share: float) -> float:
+    """The same for errors of which each size is given once, with how many there are: joins are much alike."""
+    most = sum(limit * count for limit, count in counted)
     if not most:
         return 0.0
     waves = [k * pi / most for k in range(1, TERMS + 1)]
     heights = [
-        2 / (wave * most) * prod((sin(limit * wave) / (limit * wave)) ** count for limit, count in counted.items())
+        2 / (wave * most) * prod((sin(limit * wave) / (limit * wave)) ** count for limit, count in counted)
         for wave in waves
     ]
     series = [(wave, height) for wave, height in zip(waves, heights, strict=True) if abs(height) > 1e-9]

@@ -171,12 +171,15 @@ def _label(placed: Placed, scale: float, size: float, named: bool) -> _Label:
     room = float(box.width) * scale - 2 * _INSET, float(box.height) * scale - 2 * _INSET
     number = str(piece.number) if piece.of > 1 else ""
     text = f"{piece.drawing.name}\N{NO-BREAK SPACE}{number}".rstrip() if named else number
-    ways = [(wrap(text, size, max(room[upright], 1.0)), upright) for upright in (False, True)]
-    for lines, upright in sorted(ways, key=lambda way: len(way[0])):
+    fitting: list[_Label] = []
+    for upright in (False, True) if text else ():
+        lines = wrap(text, size, max(room[upright], 1.0))
         longest = max(width_of(line, size) for line in lines)
-        if text and " ".join(lines) == text and longest <= room[upright] and _height(lines, size) <= room[not upright]:
-            return _Label(lines, upright)
-    return _Label()
+        if " ".join(lines) == text and longest <= room[upright] and _height(lines, size) <= room[not upright]:
+            fitting.append(_Label(lines, upright))
+            if len(lines) == 1:
+                break
+    return min(fitting, key=lambda label: len(label.lines), default=_Label())
 
 
 def _height(lines: Sequence[str], size: float) -> float:

@@ -11,6 +11,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 from typing import Literal
 
 from .length import Length, inches, millimetres
@@ -76,12 +77,7 @@ class Tape:
 
     def read(self, length: Length) -> Reading:
         """The graduation nearest to ``length``."""
-        steps = _nearest_whole(length / self.step)
-        value = self.step * steps
-        unit: Literal["in", "mm"] = "in" if self.units == "inch" else "mm"
-        number = mixed_number(value.inches) if unit == "in" else _decimal(value.mm)
-        sign: Literal["", "+", "−"] = "+" if length > value else "−" if length < value else ""
-        return Reading(value, number, unit, sign)
+        return _read(self, length)
 
     def show(self, length: Length) -> str:
         """"8 5/16 in, a hair over"."""
@@ -91,6 +87,16 @@ class Tape:
         """"8 5/16 in, a hair over (211 mm)": the second rounded from the exact length, not from the first."""
         other = Tape.of("metric" if self.units == "inch" else "inch")
         return f"{self.show(length)} ({other.read(length).plain})"
+
+
+@lru_cache(maxsize=1024)
+def _read(tape: Tape, length: Length) -> Reading:
+    """Remembered: the same few lengths are read for the plan, every template and the work order."""
+    value = tape.step * _nearest_whole(length / tape.step)
+    unit: Literal["in", "mm"] = "in" if tape.units == "inch" else "mm"
+    number = mixed_number(value.inches) if unit == "in" else _decimal(value.mm)
+    sign: Literal["", "+", "−"] = "+" if length > value else "−" if length < value else ""
+    return Reading(value, number, unit, sign)
 
 
 def mixed_number(number: Fraction) -> str:
