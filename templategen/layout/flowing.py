@@ -49,6 +49,7 @@ _MOST_TOGETHER = 12
 """Lines of a paragraph that no page divides: our choice. A longer one goes on wherever there is room."""
 _BOX = 4.0
 _BOXES_IN_A_ROW = 12
+_BOX_PITCH = 13.5
 _MEANING_COLUMN = 0.32
 """Of what the readings leave; what to do has the rest."""
 _LABEL_COLUMN = 0.26
@@ -229,12 +230,13 @@ def _(block: Step, width: float, sizes: Sizes) -> Iterator[Strip]:
         box = rectangle(LineType.MARK, 0, top - _BOX, _BOX, top)
         yield Strip(max(height, _BOX - top) + 1.6, (number, *items, *box))
         return
-    rows = -(-min(block.boxes, MOST_BOXES) // _BOXES_IN_A_ROW)
-    boxes = _boxes(block, indent, -height - 0.8, sizes.small)
+    in_a_row = max(1, min(_BOXES_IN_A_ROW, int((width - indent) / _BOX_PITCH)))
+    rows = -(-min(block.boxes, MOST_BOXES) // in_a_row)
+    boxes = _boxes(block, indent, -height - 0.8, sizes.small, in_a_row)
     yield Strip(height + rows * (_BOX + 2) + 1.6, (number, *items, *boxes))
 
 
-def _boxes(block: Step, left: float, top: float, small: float) -> Iterator[Item]:
+def _boxes(block: Step, left: float, top: float, small: float, in_a_row: int) -> Iterator[Item]:
     """A numbered box for each; beyond what a page can hold, a blank for a tally."""
     count = block.boxes
     if count > MOST_BOXES:
@@ -244,8 +246,8 @@ def _boxes(block: Step, left: float, top: float, small: float) -> Iterator[Item]
         yield Line(LineType.THIN, start, top - _BOX, start + 40, top - _BOX)
         return
     for i in range(count):
-        row, column = divmod(i, _BOXES_IN_A_ROW)
-        x, y = left + column * 13.5, top - row * (_BOX + 2)
+        row, column = divmod(i, in_a_row)
+        x, y = left + column * _BOX_PITCH, top - row * (_BOX + 2)
         yield from rectangle(LineType.MARK, x, y - _BOX, x + _BOX, y)
         yield Text(x + _BOX + 1.2, y - _BOX + 0.8, str(i + 1), small)
 

@@ -98,13 +98,17 @@ def _run(drawing: Drawing, places: FreePlaces) -> Run[Piece]:
 
 def _ways(drawing: Drawing, live: Area) -> list[Fraction]:
     """How long a piece of ``drawing`` may be, lying across the sheet and along it, where it is not too deep."""
-    return [
-        along for along, across in ((live.width, live.height), (live.height, live.width)) if drawing.depth <= across
-    ]
+    lying = (live.width, live.height), (live.height, live.width)
+    return [along for along, across in lying if _goes(Fraction(drawing.depth), across)]
 
 
 def _fits(drawing: Drawing, live: Area) -> bool:
-    return any(drawing.length <= along for along in _ways(drawing, live))
+    return any(_goes(drawing.length, along) for along in _ways(drawing, live))
+
+
+def _goes(length: Fraction, room: Fraction) -> bool:
+    """Whether packing will say that it goes into the room, to the micrometre."""
+    return Size.of_piece(length, length).fits(Size.of_sheet(room, room))
 
 
 def _fewest(drawing: Drawing, live: Area, step: Fraction) -> Sequence[Piece]:

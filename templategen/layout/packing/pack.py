@@ -128,7 +128,9 @@ def pack(
     sheet, and a run's piece as well.
     """
     piece = Size.of_piece(shortest, depth)
-    job = _Job(blocks, runs, sheet, piece.height, piece.width, overlap, Size.of_piece(overlap, overlap).width)
+    # A room may be just as long as a sheet, whose size is rounded down.
+    least = Size.of_sheet(shortest, depth).width
+    job = _Job(blocks, runs, sheet, piece.height, least, overlap, Size.of_piece(overlap, overlap).width)
     for_joins = job.for_joins()
     bound = bound_for(blocks, job.need, for_joins, job.overhead, job.least, sheet)
     pieces = job.fewest(max(sheet)) or 0
