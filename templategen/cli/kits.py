@@ -110,7 +110,7 @@ def make(
     count = f"{sheets} {'sheet' if sheets == 1 else 'sheets'}"
     click.echo(
         f"Print {count} of {kit.paper.said}{way} from {out / 'kit.pdf'}: "
-        f"actual size, 100 %, one-sided. {first}Then measure both bars on every sheet."
+        f"actual size, 100 %, one-sided. {first}Measure both bars on every sheet."
     )
 
 

@@ -75,10 +75,10 @@ def tell_closing(budget: Budget, tape: Tape) -> list[str]:
     if closing is None:
         return []
     length = tape.read(Length(closing.length)).text
-    joins = "1 join" if closing.joins == 1 else f"{closing.joins} joins"
+    joins = "its join is" if closing.joins == 1 else f"its {closing.joins} joins are"
     said = [
         f"{capitalised(budget.template)}: lay it taped to a straight edge, on the day it is used, and measure it from "
-        f"end to end. It must be {length}. Up to {_passes(closing.tolerance, tape)} more or less, its {joins} are good."
+        f"end to end. It must be {length}. Up to {_passes(closing.tolerance, tape)} more or less, {joins} good."
     ]
     held_to = _exactly(TOLERANCE, tape)
     if closing.usable is None or closing.usable < closing.tolerance:

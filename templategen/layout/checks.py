@@ -74,6 +74,12 @@ class Check:
     def _named(self) -> str:
         return f"join{'s' if len(self.joins) > 1 else ''} {self.over}"
 
+    @property
+    def said_between(self) -> tuple[str, ...]:
+        """What is written on a piece that it only crosses: the longer wordings first."""
+        ends = f"from piece {self.first.number} to piece {self.last.number}"
+        return (f"here runs the check length of {self.shown} {ends}", f"check length {ends}", "check length")
+
     def said_on(self, piece: Piece) -> tuple[str, ...]:
         """What is written at the end of it that ``piece`` holds: the longer wordings first."""
         if self.whole:

@@ -199,12 +199,11 @@ def _words(job: _Job, beside: bool) -> list[Block]:
         Remark("From", "A PDF viewer that has opened the downloaded file. Browser tabs and telephones often rescale."),
         Heading("1  Measure these two before anything else"),
         Paragraph(
-            "Lay a steel rule along both bars, at the foot of this sheet and up its right-hand edge, from tick to "
-            f"tick; write {where} what they measure. A thin frame must run round all four sides, heavy in each corner: "
-            "if some of it is cut off, write wider paper.margins in the spec and make the kit again."
+            f"Lay a steel rule along the bars at the foot and up the right-hand edge, from tick to tick; write {where} "
+            "what they measure. The frame must show on all four sides: if not, write wider paper.margins in the spec."
         ),
         *(() if beside else (blanks,)),
-        Heading("2  What the readings mean"),
+        Heading("2  What the readings mean: the first line that fits"),
         findings(job.paper, job.check.tape, (job.correction.across, job.correction.along)),
     ]
 

@@ -19,7 +19,7 @@ _SMALLEST = (7.5, 7)
 _ARROW = 5.5
 _INDENT = _ARROW + 2
 _MARGIN = 2.5
-_CHECK_ROW = 5.4
+_CHECK_ROW = 5.6
 """Kept free at the lane's foot for check lengths, where there are joins."""
 _LEADING = 0.43
 """Line pitch in mm for each point of type: a little over 1.2 times the size."""

@@ -101,7 +101,7 @@ def _of_settings(page: Paper, inch: bool) -> Iterator[Finding]:
     least, most = spilled(page)
     if most > 1 + 2 * RIGHT:
         yield Finding(
-            _between((max(least, 1 + RIGHT), most), inch, _COARSE),
+            _between((max(least, 1 + RIGHT), most), inch, _COARSE, above=1 + RIGHT),
             "Borderless printing",
             "Turn it off: it enlarges the page until it runs over the edges.",
         )
@@ -139,7 +139,8 @@ def _of_printer(inch: bool, corrected: tuple[Fraction, Fraction]) -> Finding:
     return Finding(
         _between(ratios, inch, _COARSE),
         "Anything else: the printer itself",
-        f"Each way may differ. Write {what} under [printer] in the spec, and make the kit again.",
+        f"Each way may differ. Write {what} under [printer] in the spec, and make the kit again. Beyond these, do not "
+        "use the sheets: a setting is to blame.",
     )
 
 
@@ -150,12 +151,20 @@ def _single(ratio: Fraction, inch: bool) -> tuple[str, str]:
     return (inches, metric) if inch else (metric, inches)
 
 
-def _between(ratios: Range, inch: bool, steps: tuple[Fraction, Fraction]) -> tuple[str, str]:
-    """A range of them, to the nearest of these steps in mm and in inches."""
+def _between(
+    ratios: Range, inch: bool, steps: tuple[Fraction, Fraction], above: Fraction = Fraction(0)
+) -> tuple[str, str]:
+    """A range of them, to the nearest of these steps in mm and in inches, but beginning ``above`` a ratio."""
+
+    def told(low: Fraction, high: Fraction, floor: Fraction, step: Fraction) -> tuple[Fraction, Fraction]:
+        first = max(_nearest(low, step), (floor // step + 1) * step)
+        return first, max(_nearest(high, step), first)
+
     low, high = ratios
-    metric = f"{float(_nearest(BAR * low, steps[0])):g} to {float(_nearest(BAR * high, steps[0])):g} mm"
-    inches = f"{_rounded(_inches(low), steps[1])} to {_rounded(_inches(high), steps[1])} in"
-    return (inches, metric) if inch else (metric, inches)
+    metric = " to ".join(f"{float(each):g}" for each in told(BAR * low, BAR * high, BAR * above, steps[0]))
+    inches = " to ".join(map(mixed_number, told(_inches(low), _inches(high), _inches(above), steps[1])))
+    both = f"{inches} in", f"{metric} mm"
+    return both if inch else both[::-1]
 
 
 def _rounded(number: Fraction, step: Fraction) -> str:

@@ -131,7 +131,8 @@ def _caption(plan: Plan, distances_shown: bool) -> tuple[str, ...]:
 
 def _loop(at: Fraction, half_width: Fraction, end: Fraction) -> Iterator[Item]:
     """A loop's centre and edges at both long edges of the strip."""
-    for edge in loop_edges(at, half_width, end):
+    # A loop in the middle is marked by the strip's own end: one edge of it alone, beside its number, would deceive.
+    for edge in loop_edges(at, half_width, end) if at < end else ():
         yield edge
         yield Line(edge.kind, edge.x1, -DEPTH, edge.x2, EDGE_TICK - DEPTH)
     yield Line(LineType.MARK, at, 0, at, -TICK)

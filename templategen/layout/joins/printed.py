@@ -29,6 +29,8 @@ _TICK = 2
 _CHECK_SIZES = (8, 7.5, 7)
 _CHECK_OFF, _END_OFF = 1.5, 2.5
 """From a tick to its words, and from the template's end to the words about the whole, in mm."""
+_CHECK_OVER = 1.1
+"""From the line of a check length up to the words over it, in mm: as far as letters reach below, and a little."""
 _CHECK_STOPS = Fraction(5)
 """From a match line to where the line of a check length is interrupted, in mm: nothing but the sign and the
 registration marks crosses a match line."""
@@ -136,6 +138,9 @@ def _check(piece: Piece, check: Check) -> Iterator[Item]:
         left = piece.left.at + _CHECK_STOPS if piece.left else piece.start
         right = piece.right.at - _CHECK_STOPS if piece.right else piece.end
         yield Line(LineType.THIN, max(left, check.start), y, min(right, check.end), y)
+        if check.first.number < piece.number < check.last.number:
+            text, _ = _fitted(check.said_between, float(right - left) - 2 * _CHECK_OFF)
+            yield Text((left + right) / 2, y + _CHECK_OVER, text, _CHECK_SIZES[-1], Anchor.MIDDLE)
     for at, holder, right_half in ((check.start, check.first, not check.whole), (check.end, check.last, check.whole)):
         if piece.number != holder.number:
             continue
