@@ -79,11 +79,6 @@ class Sheet:
         frame = Frame.of(self.across, self.along)
         return (frame.on_page(-_LEFT, -_LOW), frame.on_page(frame.width + _RIGHT, -_LOW))
 
-    @property
-    def printed_width(self) -> float | None:
-        """Between the margins, in mm of the sheet; told by the bars."""
-        return Frame.of(self.across, self.along).width + _LEFT + _RIGHT if self.across and self.along else None
-
 
 @dataclass(frozen=True, slots=True)
 class Looked:

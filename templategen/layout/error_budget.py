@@ -106,11 +106,6 @@ class Budget:
         return self.printer + self.eye + self.rule + self.joins + self.turning + self.pen
 
     @property
-    def of_tolerance(self) -> float:
-        """The worst as a share of what the work is held to."""
-        return self.worst / float(TOLERANCE)
-
-    @property
     def promised(self) -> float:
         """The worst once all checks are made: the closing length too, where there is one."""
         return min(self.worst, self.closing.worst) if self.closing else self.worst

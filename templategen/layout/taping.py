@@ -111,18 +111,3 @@ class Way:
                 along += sideways * before
                 across += sideways + slip * before
         return along, across
-
-
-def split_cost(pieces: Sequence[Piece], limits: Limits = USUAL) -> tuple[float, float]:
-    """What a split adds to the budget of its template: at the far mark along, then across, in mm; to be least.
-
-    Scale and pen cost every split the same. Along, only the number of joins
-    before the far mark counts: the split into the fewest pieces is the best,
-    and where its joins lie makes no difference but in second order. Across, a
-    join does the more harm the nearer to zero it lies; joins beyond the far
-    mark do none.
-    """
-    drawing = pieces[0].drawing
-    way = Way.to(far_mark(drawing), pieces, [0] * len(pieces))
-    turning, across = way.turned(drawing, limits)
-    return way.joins * sum(slips_at(drawing, 0, limits)) + turning, across

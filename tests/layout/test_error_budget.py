@@ -25,7 +25,7 @@ from templategen.layout.error_budget import (
     closing_tolerance,
 )
 from templategen.layout.pieces import Piece
-from templategen.layout.taping import USUAL, Limits, far_mark, slips_at, split_cost
+from templategen.layout.taping import USUAL, Limits, Way, far_mark, slips_at
 from templategen.planning.choices import MADE_WITHIN
 from templategen.templates import work_order
 from tests.proof.kits import PANELS, made
@@ -52,6 +52,21 @@ def unequal(panel: str, count: int) -> tuple[Piece, ...]:
     parts = np.random.default_rng(count).permutation(np.linspace(1, 3, count))
     ends = np.cumsum(parts)[:-1] / parts.sum()
     return cut(drawing, [drawing.start + Fraction(round(float(end) * 10_000), 10_000) * drawing.length for end in ends])
+
+
+def split_cost(pieces: Sequence[Piece], limits: Limits = USUAL) -> tuple[float, float]:
+    """What a split adds to the budget of its template: at the far mark along, then across, in mm; to be least.
+
+    Scale and pen cost every split the same. Along, only the number of joins
+    before the far mark counts: the split into the fewest pieces is the best,
+    and where its joins lie makes no difference but in second order. Across, a
+    join does the more harm the nearer to zero it lies; joins beyond the far
+    mark do none.
+    """
+    drawing = pieces[0].drawing
+    way = Way.to(far_mark(drawing), pieces, [0] * len(pieces))
+    turning, across = way.turned(drawing, limits)
+    return way.joins * sum(slips_at(drawing, 0, limits)) + turning, across
 
 
 def turns_of(pieces: tuple[Piece, ...], how: str) -> list[int]:
