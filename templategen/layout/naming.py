@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
 from ..drawing import Item, Solid, Text, capitalised, wrap
-from ..lengths import Tape
+from ..lengths import Length, Tape
 from .joins import distance_of, room_beside
 from .pieces import Join, Piece
 
@@ -49,7 +49,7 @@ def name_items(piece: Piece, tape: Tape, besides: str = "") -> list[Item]:
     if piece.right:
         right = float(piece.right.at) - room_beside(piece.right, tape)
     height = float(lane.high) - float(lane.low) - (_CHECK_ROW if piece.joins else 0.8)
-    sentences = [*_sentences(piece), *([besides] if besides else [])]
+    sentences = [*_sentences(piece, tape), *([besides] if besides else [])]
     width = right - left - _INDENT
     rows = _rows(_title(piece), sentences, width, height)
     if piece.of > 1 and all(row.bold for row in rows):
@@ -91,7 +91,8 @@ def _rows(title: str, sentences: Sequence[str], width: float, height: float) -> 
 def _terse(piece: Piece, width: float, height: float) -> list[_Row]:
     """The name and the neighbours' numbers in the smallest type; without these, or the number alone, if need be."""
     name_size, text_size = _SMALLEST
-    sides = (("Left", -1, piece.left), ("Right", 1, piece.right))
+    start, end = _sides(piece)
+    sides = ((start, -1, piece.left), (end, 1, piece.right))
     neighbours = " ".join(f"{side}: piece {piece.number + step}." for side, step, join in sides if join)
     number = f"{piece.number} of {piece.of}"
     rows: list[_Row] = []
@@ -108,12 +109,20 @@ def _title(piece: Piece) -> str:
     return f"{name} – piece {piece.number} of {piece.of}" if piece.of > 1 else name
 
 
-def _sentences(piece: Piece) -> list[str]:
+def _sides(piece: Piece) -> tuple[str, str]:
+    """What its start and its end are called by somebody who reads the template upright."""
+    return ("Below", "Above") if piece.drawing.quarter_turns % 4 == 1 else ("Left", "Right")
+
+
+def _sentences(piece: Piece, tape: Tape) -> list[str]:
     """What stands beside the piece, which way is up, and, on the first, what to do with the template."""
     drawing = piece.drawing
     sentences: list[str] = []
     if piece.of > 1 or any(drawing.ends):
-        sentences.append(f"Left: {_neighbour(piece, 0)}. Right: {_neighbour(piece, 1)}.")
+        start, end = _sides(piece)
+        sentences.append(f"{start}: {_neighbour(piece, 0)}. {end}: {_neighbour(piece, 1)}.")
+    if piece.of == 1 and any(drawing.ends):
+        sentences.append(f"From end to end: {tape.show(Length(drawing.length))}.")
     if crowded := [join for join in piece.joins if join.crowded]:
         sentences.append(_close_at(crowded))
     sentences.append(f"Arrow: {drawing.up}.")
@@ -123,7 +132,7 @@ def _sentences(piece: Piece) -> list[str]:
 
 
 def _close_at(joins: Sequence[Join]) -> str:
-    """What is said where marks stand so close that no place between them was free."""
+    """What is said where marks stand so close that no place between them was clear of everything."""
     named = " and ".join(join.label for join in joins)
     return f"Marks stand close at join{'s' if len(joins) > 1 else ''} {named}: they are whole on both pieces."
 
