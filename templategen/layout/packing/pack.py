@@ -135,10 +135,16 @@ def pack(
     bound = bound_for(blocks, job.need, for_joins, job.overhead, job.least, sheet)
     pieces = job.fewest(max(sheet)) or 0
     ways = ((job.for_length(), True), (job.for_length(), False), (job.for_few_pieces(), False), (for_joins, False))
+
+    @cache
+    def candidates(strips: Strips, upright: bool) -> list[_Candidate]:
+        """The fewest sheets first. Where blocks lie does not hang on the care, so each way is worked out once."""
+        return sorted(_candidates(job, strips, upright), key=lambda each: len(each.on))
+
     for care in Care:
         best: _Found[P] | None = None
         for strips, upright in ways if runs else ways[:2]:
-            found = _first_that_fits(job, strips, upright, care, best)
+            found = _first_that_fits(job, candidates(strips, upright), care, best)
             if found is not None and (best is None or found.cost < best.cost):
                 best = found
             if best is not None and best.cost <= (bound.sheets, pieces):
@@ -168,10 +174,10 @@ class _Found(NamedTuple, Generic[P]):
 
 
 def _first_that_fits(
-    job: _Job[P], strips: Strips, upright: bool, care: Care, best: _Found[P] | None
+    job: _Job[P], candidates: Sequence[_Candidate], care: Care, best: _Found[P] | None
 ) -> _Found[P] | None:
-    """The candidate of the fewest sheets that everything fits; None where there is none as small as the best."""
-    for candidate in sorted(_candidates(job, strips, upright), key=lambda each: len(each.on)):
+    """The first candidate that everything fits; None where there is none as small as the best."""
+    for candidate in candidates:
         if best is not None and len(candidate.on) > len(best.sheets):
             return None
         filled = _fill(job, candidate, care)

@@ -101,20 +101,29 @@ class Strips:
 
     def slots(self, free: Free) -> list[Slot]:
         """The places for pieces, lying the way that is liked better; down the sheet where both are liked as much."""
-        down, across = free.width // self.depth, free.height // self.depth
-        if down * self._liked(free.height) >= across * self._liked(free.width):
-            lying = (Slot(free.left + i * self.depth, free.top, free.height, True) for i in range(down))
-        else:
-            lying = (Slot(free.left, free.top + i * self.depth, free.width, False) for i in range(across))
-        return [slot for slot in lying if slot.length >= self.shortest]
+        count, length, upright = self._lying(free)
+        right, down = (self.depth, 0) if upright else (0, self.depth)
+        return [Slot(free.left + i * right, free.top + i * down, length, upright) for i in range(count)]
 
     def room(self, free: Sequence[Free]) -> int:
         """How much of the run the free rectangles are good for."""
-        return sum(self.worth(slot.length) for each in free for slot in self.slots(each))
+        return self._sum(free, self.worth)
 
     def liked(self, free: Sequence[Free]) -> int:
         """How much the slots in the free rectangles are liked."""
-        return sum(self.liking(slot.length) for each in free for slot in self.slots(each))
+        return self._sum(free, self.liking)
+
+    def _sum(self, free: Sequence[Free], of: Callable[[int], int]) -> int:
+        """Of all slots; those of one rectangle are alike, and counted rather than listed."""
+        lying = map(self._lying, free)
+        return sum(count * of(length) for count, length, _ in lying if count)
+
+    def _lying(self, free: Free) -> tuple[int, int, bool]:
+        """How many slots there are in a free rectangle, how long each is, and whether they run down the sheet."""
+        down, across = free.width // self.depth, free.height // self.depth
+        upright = down * self._liked(free.height) >= across * self._liked(free.width)
+        count, length = (down, free.height) if upright else (across, free.width)
+        return (count if length >= self.shortest else 0), length, upright
 
     def _liked(self, length: int) -> int:
         return self.liking(length) if length >= self.shortest else 0
