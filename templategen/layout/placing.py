@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
-from functools import partial
+from functools import cache, partial
 
 from ..drawing import Drawing
 from ..errors import Fault, Refusal
@@ -93,7 +93,13 @@ def _on_sheets(
 
 
 def _run(drawing: Drawing, places: FreePlaces) -> Run[Piece]:
-    return Run(drawing.length, partial(split_into, drawing, places), partial(fewest_pieces, drawing, places))
+    """A drawing to be cut to fit. Packing asks again and again for the same rooms: answers are remembered."""
+    cut = cache(partial(split_into, drawing, places))
+    return Run(
+        drawing.length,
+        lambda rooms, care: cut(tuple(rooms), care),
+        cache(partial(fewest_pieces, drawing, places)),
+    )
 
 
 def _ways(drawing: Drawing, live: Area) -> list[Fraction]:

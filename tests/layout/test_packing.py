@@ -16,6 +16,7 @@ from templategen import make_kit, make_plan, read_spec
 from templategen.errors import Refusal
 from templategen.layout.free_places import Care
 from templategen.layout.packing import GAP, MOST_SEARCHED, Packing, Run, Size, pack
+from templategen.layout.packing.rectangles import Free, Strips
 from tests.bench.jobs import ORDINARY, stage_curtain
 from tests.bench.sheets import Kit, kits
 
@@ -185,3 +186,17 @@ def test_of_sixty_kits_nearly_all_take_the_fewest_sheets_and_none_two_more(sixty
     assert all(kit.sheets >= kit.bound for kit in sixty)
     assert sum(kit.sheets == kit.bound for kit in sixty) >= 57
     assert all(kit.sheets <= kit.bound + 1 for kit in sixty)
+
+
+@often
+@given(st.integers(1, 3000), st.integers(1, 3000))
+def test_room_is_what_the_slots_are_worth_one_by_one(width: int, height: int) -> None:
+    strips = Strips(60, 110, lambda length: length - 16, lambda length: length**3)
+    free = Free(5, 7, width, height)
+    slots = strips.slots(free)
+    assert strips.room([free, free]) == 2 * sum(slot.length - 16 for slot in slots)
+    assert strips.liked([free]) == sum(slot.length**3 for slot in slots)
+    assert all(slot.length >= 110 for slot in slots)
+    for slot in slots:
+        wide, high = (60, slot.length) if slot.upright else (slot.length, 60)
+        assert 5 <= slot.left <= slot.left + wide <= 5 + width and 7 <= slot.top <= slot.top + high <= 7 + height
