@@ -163,7 +163,7 @@ def paper_findings(all_looked: Sequence[Looked]) -> Iterator[Finding]:
         said = "its pages are not all of one size"
         text = (
             f"Most pages are {called(usual)}, but not {on_pages(other)}: whichever paper is in the tray, some will "
-            " be fitted on it or cut off."
+            "be fitted on it or cut off."
         )
         yield Finding("mixed-sizes", "wrong", said, text, PRINT_ITSELF, other)
     yield from _ways_up(all_looked)

@@ -69,6 +69,7 @@ def test_two_kits_on_one_paper_are_told_apart_and_both_must_be_whole(tmp_path: P
 def test_kits_on_two_papers_cannot_be_printed_as_one(tmp_path: Path) -> None:
     verdict = judged(by.appended(kit(), kit("a4")), tmp_path)
     assert codes(verdict, "wrong") == {"mixed-sizes"}
+    assert "  " not in _text(verdict, "mixed-sizes")
 
 
 def test_a_page_of_somebodys_own_does_no_harm_unless_it_is_of_other_paper(tmp_path: Path) -> None:
