@@ -53,7 +53,9 @@ def draw(plan: Plan) -> list[Drawing]:
     sewn: list[list[Item]] = []
     for i, (mark, distance) in enumerate(zip(loops.marks, labels, strict=True)):
         sewn.append(_loop(mark.at.mm, loops.width.mm / 2, width))
-        if i % lettering.every == 0 or i == loops.count - 1:
+        to_the_last = loops.count - 1 - i
+        # The last is always labelled, and none so near before it that the two would touch.
+        if not to_the_last or (i % lettering.every == 0 and to_the_last >= lettering.every):
             sewn[-1] += _label(mark.at.mm, mark.label, distance, lettering)
     items: list[Item] = [
         *path(LineType.CUT, [(0, 0), (width, 0), (width, -DEPTH), (0, -DEPTH), (0, 0)]),

@@ -106,3 +106,19 @@ def test_a_word_moved_onto_a_line_is_seen() -> None:
     wrong = replace(kit, sheets=(replace(sheet, placed=(moved, *sheet.placed[1:])),))
     assert any("'reading room'" in fault for fault in crossed(wrong))
     assert any("'reading room'" in fault for fault in outside(wrong, margins(wrong, *_MARGINS)))
+
+
+@pytest.mark.parametrize("count", [945, 946, 947, 948])
+def test_the_last_loop_of_very_many_has_its_label_to_itself(count: int) -> None:
+    """Where only every so many loops carry a label, the last does too, and may stand close to one of those."""
+    text = f"""
+title = "Village library"
+units = "metric"
+rod = {{length = "1 m", diameter = "20 mm"}}
+panel = {{count = 1, width = "202 mm", length = "2 m", casing = "80 mm", hem = "50 mm", turn_under = "10 mm"}}
+drop = {{floor_marks = ["300 mm"], hung_by = "casing", clearance = "10 mm"}}
+hem = {{depth = "100 mm", turn_under = "15 mm"}}
+heading = {{style = "back loops", count = {count}, edge_inset = "23 mm"}}
+paper = {{name = "legal"}}
+"""
+    assert not list(crossed(_kit(text)))
