@@ -21,8 +21,8 @@ from .furniture import Bar, bars, live_area, sheet_items
 from .orienting import Orientation, oriented
 from .packing import Bound
 from .placed import Placed
-from .placing import place_all
-from .rolls import above, foot, height_at_the_foot, on_a_roll
+from .placing import pack_all, put_down
+from .rolls import above, foot, height_at_the_foot, page_of
 
 WORDS = "work order"
 CORRECTED = "Corrected for a printer that prints {across} % across and {along} % along{doubt}."
@@ -115,8 +115,20 @@ def _rolled(contents: Contents, roll: Paper) -> Kit:
     _refuse_small(roll, live)
     words = height_at_the_foot(contents.words, live) if contents.drawings else 0
     contents = replace(contents, check=contents.check and not contents.drawings)
-    free, along = above(live, words), contents.correction.along
-    return on_a_roll(lambda page: _laid_out(contents, page, words), roll, free, contents.drawings, along)
+
+    def cost(page: Paper) -> tuple[int, int]:
+        if not contents.drawings:
+            return len(_laid_out(contents, page).sheets), 0
+        packed = pack_all(contents.drawings, _free(contents, page, words), page, contents.tape)
+        return packed.sheets, packed.count
+
+    page = page_of(cost, roll, above(live, words), contents.drawings, contents.correction.along)
+    return _laid_out(contents, page, words)
+
+
+def _free(contents: Contents, paper: Paper, foot_height: int) -> Area:
+    """What a page leaves for templates, above words of this height."""
+    return above(live_area(_inside(paper, contents.margins, contents.correction)), foot_height)
 
 
 def _laid_out(contents: Contents, paper: Paper, foot_height: int = 0) -> Kit:
@@ -128,7 +140,9 @@ def _laid_out(contents: Contents, paper: Paper, foot_height: int = 0) -> Kit:
     _refuse_small(paper, live)
     at_the_foot = flow(contents.words, foot(live, foot_height))[0] if foot_height else []
     pages = flow(contents.words, live) if contents.words and not foot_height else []
-    placed, bound = place_all(contents.drawings, above(live, foot_height), paper, contents.tape)
+    free = above(live, foot_height)
+    packed = pack_all(contents.drawings, free, paper, contents.tape)
+    placed = put_down(packed, free, contents.tape)
     budgets = budgets_of(placed, contents.drawings, correction, step_of(contents.tape))
     front = FirstPage(whole)
     if contents.check:
@@ -158,7 +172,7 @@ def _laid_out(contents: Contents, paper: Paper, foot_height: int = 0) -> Kit:
         words=tuple(contents.words),
         check=front.words,
         sheets=tuple(sheets),
-        bound=bound,
+        bound=packed.bound,
         budgets=tuple(budgets),
     )
 

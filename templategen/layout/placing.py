@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache, partial
@@ -39,10 +39,24 @@ class _Block:
         return Size.of_piece(wide, high)
 
 
-def place_all(
-    drawings: Sequence[Drawing], live: Area, paper: Paper, tape: Tape
-) -> tuple[list[list[Placed]], Bound]:
-    """Every piece of every drawing, a list for each sheet; and how few sheets there could be.
+@dataclass(frozen=True, slots=True)
+class Packed:
+    """Where every piece is to lie, before anything of it is drawn."""
+
+    pieces: Mapping[str, Sequence[tuple[Piece, Spot, int]]]
+    """Of each drawing, by its name: its pieces in order, each with its spot and how it is turned there, in degrees."""
+    sheets: int
+    bound: Bound
+    """How few sheets there could be."""
+
+    @property
+    def count(self) -> int:
+        """Of pieces."""
+        return sum(map(len, self.pieces.values()))
+
+
+def pack_all(drawings: Sequence[Drawing], live: Area, paper: Paper, tape: Tape) -> Packed:
+    """Every piece of every drawing on as few sheets as can be.
 
     A drawing that fits a sheet stays whole. Of those that do not, the ones as deep
     as the longest are cut to fit what is left beside the others; the rest are cut
@@ -74,16 +88,14 @@ def place_all(
     for pieces in packing.runs:
         for piece, spot in pieces:
             found[piece.drawing.name].append((piece, spot, 90 if spot.turned else 0))
-    return _on_sheets(found, packing.sheets, live, tape), packing.bound
+    return Packed(found, packing.sheets, packing.bound)
 
 
-def _on_sheets(
-    found: dict[str, list[tuple[Piece, Spot, int]]], sheets: int, live: Area, tape: Tape
-) -> list[list[Placed]]:
-    """Everything drawn and put down, joins numbered through the kit."""
-    placed: list[list[Placed]] = [[] for _ in range(sheets)]
+def put_down(packed: Packed, live: Area, tape: Tape) -> list[list[Placed]]:
+    """Everything drawn and put down, a list for each sheet; joins are numbered through the kit."""
+    placed: list[list[Placed]] = [[] for _ in range(packed.sheets)]
     joins = 0
-    for each in found.values():
+    for each in packed.pieces.values():
         pieces = renumbered([piece for piece, _, _ in each], joins)
         joins += len(pieces) - 1
         for piece, items, (_, spot, turn) in zip(pieces, items_of(pieces, tape), each, strict=True):

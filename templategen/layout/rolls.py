@@ -10,7 +10,6 @@ from collections.abc import Callable, Sequence
 from dataclasses import replace
 from fractions import Fraction
 from math import ceil
-from typing import TYPE_CHECKING
 
 from ..drawing import Drawing
 from ..drawing.blocks import Block
@@ -19,9 +18,6 @@ from ..papers import Paper
 from .area import Area
 from .flowing import flow
 from .splitting import OVERLAP
-
-if TYPE_CHECKING:
-    from .kit import Kit
 
 FINELY = 10
 """How finely the shortest page is looked for, in mm: our choice, less than a roll is cut to by hand."""
@@ -58,14 +54,15 @@ def above(live: Area, height: int) -> Area:
     return replace(live, bottom=live.bottom + height + APART) if height else live
 
 
-def on_a_roll(
-    lay: Callable[[Paper], Kit], roll: Paper, free: Area, drawings: Sequence[Drawing], along: Fraction
-) -> Kit:
-    """What ``lay`` makes of the shortest pages on which no more pages and pieces are needed than on the longest.
+def page_of(
+    cost: Callable[[Paper], tuple[int, int]], roll: Paper, free: Area, drawings: Sequence[Drawing], along: Fraction
+) -> Paper:
+    """The shortest page with which no more pages and pieces are needed than with the longest.
 
-    ``free`` is what the longest page leaves for templates, as it comes out of
-    the printer, and ``along`` what the printer makes of a length along it. A
-    template is cut only where no page can be as long as it is.
+    ``cost`` is how many of both it takes with a page of this roll; ``free`` is
+    what the longest page leaves for templates, as it comes out of the printer,
+    and ``along`` what the printer makes of a length along it. A template is cut
+    only where no page can be as long as it is.
     """
     need = Fraction(_LEAST)
     for drawing in drawings:
@@ -74,20 +71,17 @@ def on_a_roll(
             need = max(need, (drawing.length - OVERLAP) / pieces + OVERLAP)
     longest = int(roll.height)
     shortest = min(ceil(roll.height - (free.height - need) / along), longest)
-    kit, least = (lay(replace(roll, height=Fraction(height))) for height in (longest, shortest))
-    most = _cost(kit)
-    if _cost(least) <= most:
-        return least
+
+    def page(height: int) -> Paper:
+        return replace(roll, height=Fraction(height))
+
+    most = cost(page(longest))
+    if cost(page(shortest)) <= most:
+        return page(shortest)
     while longest - shortest > FINELY:
         middle = (shortest + longest) // 2
-        tried = lay(replace(roll, height=Fraction(middle)))
-        if _cost(tried) <= most:
-            kit, longest = tried, middle
+        if cost(page(middle)) <= most:
+            longest = middle
         else:
             shortest = middle
-    return kit
-
-
-def _cost(kit: Kit) -> tuple[int, int]:
-    """Pages, and pieces on them."""
-    return len(kit.sheets), sum(len(sheet.placed) for sheet in kit.sheets)
+    return page(longest)
