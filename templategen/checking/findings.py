@@ -6,6 +6,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Any, Literal, TypeAlias
 
+from ..lengths.counting import runs_of
+
 Level: TypeAlias = Literal["wrong", "note"]
 
 PRINT_ITSELF = "Print the kit's own file, kit.pdf as templategen made it, at actual size, 100 %."
@@ -71,12 +73,7 @@ def verdict_of(plain: dict[str, Any]) -> Verdict:
 
 def on_pages(numbers: Iterable[int], word: str = "page") -> str:
     """"page 3", "pages 1 to 4 and 7"."""
-    runs: list[list[int]] = []
-    for number in sorted(set(numbers)):
-        if runs and number == runs[-1][-1] + 1:
-            runs[-1].append(number)
-        else:
-            runs.append([number])
+    runs = runs_of(sorted(set(numbers)))
     parts = [
         f"{run[0]} to {run[-1]}" if len(run) > 2 else " and ".join(map(str, run)) if len(runs) == 1 else
         ", ".join(map(str, run))

@@ -5,6 +5,7 @@ from __future__ import annotations
 from textwrap import fill
 from typing import Any
 
+from ..lengths.counting import plural
 from .findings import Verdict, percent
 
 _WIDTH = 96
@@ -14,7 +15,7 @@ def tell_verdict(verdict: Verdict, name: str) -> str:
     """The verdict in a sentence, the two ratios, then every finding with what to do."""
     if verdict.true:
         count = len(verdict.sheets)
-        first = f"{name} will print true: {count} {'sheet' if count == 1 else 'sheets'}, bars as long as they say."
+        first = f"{name} will print true: {plural(count, 'sheet')}, bars as long as they say."
         if any(finding.code == "corrected" for finding in verdict.findings):
             first = f"{name} will print true on the printer it is corrected for: {count} sheets."
     else:

@@ -11,6 +11,7 @@ from typing import TYPE_CHECKING
 import click
 
 from ..errors import Fault, Refusal
+from ..lengths.counting import plural
 from .group import commands, source, warn
 
 if TYPE_CHECKING:
@@ -102,14 +103,12 @@ def make(
             click.echo(f"{notice.level}: {notice.text}")
     if kit.correction.remark:
         click.echo(f"Corrected for a printer whose bars measured {readings.text}.")
-    sheets = len(kit.sheets)
     first = "Print page 1 by itself and measure its two bars before the others. " if kit.check else ""
     way = ", landscape," if kit.paper.width > kit.paper.height else ""
     click.echo(f"Wrote {', '.join(files)} to {out}.")
     click.echo(tell_sheets(kit))
-    count = f"{sheets} {'sheet' if sheets == 1 else 'sheets'}"
     click.echo(
-        f"Print {count} of {kit.paper.said}{way} from {out / 'kit.pdf'}: "
+        f"Print {plural(len(kit.sheets), 'sheet')} of {kit.paper.said}{way} from {out / 'kit.pdf'}: "
         f"actual size, 100 %, one-sided. {first}Measure both bars on every sheet."
     )
 

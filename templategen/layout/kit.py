@@ -81,6 +81,11 @@ class Kit:
     budgets: tuple[Budget, ...]
     """How far out the far mark of each template may come, in the order of the drawings."""
 
+    @property
+    def with_templates(self) -> int:
+        """How many of its sheets hold templates."""
+        return sum(bool(sheet.placed) for sheet in self.sheets)
+
 
 @dataclass(frozen=True, slots=True)
 class Contents:

@@ -12,6 +12,7 @@ from typing import TYPE_CHECKING
 
 from ..drawing import MM_PER_POINT, Anchor, Item, LineType, Text, capitalised, rectangle, width_of, wrap
 from ..drawing.blocks import Block, Figure, Paragraph
+from ..lengths.counting import runs_of
 from .flowing import LEADING
 
 if TYPE_CHECKING:
@@ -236,12 +237,6 @@ def _numbered(numbers: Sequence[int]) -> str:
 
 def _runs(numbers: Sequence[int]) -> str:
     """"1 to 3, 7": numbers in order, those that follow each other told by the first and the last."""
-    runs: list[list[int]] = []
-    for number in numbers:
-        if runs and number == runs[-1][1] + 1:
-            runs[-1][1] = number
-        else:
-            runs.append([number, number])
     return ", ".join(
-        str(low) if low == high else f"{low}{',' if high == low + 1 else ' to'} {high}" for low, high in runs
+        f"{run[0]} to {run[-1]}" if len(run) > 2 else ", ".join(map(str, run)) for run in runs_of(numbers)
     )

@@ -5,8 +5,9 @@ from __future__ import annotations
 from fractions import Fraction
 
 from ..lengths import Length
+from ..lengths.counting import plural
 from ..spec import Spec
-from .wording import plural, say, term
+from .wording import say, term
 
 
 def run(spec: Spec) -> Length:

@@ -7,9 +7,10 @@ from collections.abc import Iterator
 from itertools import chain
 from textwrap import wrap
 
+from ..lengths.counting import plural
 from .fullness import fullness_working
 from .plan import Figure, Plan
-from .wording import decimal, plural, say
+from .wording import decimal, say
 
 WIDTH = 96
 _LABEL, _SHOWN = 23, 27

@@ -36,11 +36,6 @@ def term(tape: Tape, sign: int, label: str, length: Length) -> str:
     return f"{shown} {label} {say(tape, abs(length))}"
 
 
-def plural(number: int, noun: str) -> str:
-    """``1 loop``, ``3 loops``."""
-    return f"{number} {noun}" if number == 1 else f"{number} {noun}s"
-
-
 def decimal(ratio: float) -> str:
     """A ratio to two places, without idle zeros: ``1.5``, ``3.6``, ``0.97``."""
     return f"{ratio:.2f}".rstrip("0").rstrip(".")

@@ -36,7 +36,7 @@ def paper_record(kit: Kit) -> dict[str, Any]:
         },
         "sheets": {
             "all": len(kit.sheets),
-            "with_templates": sum(bool(sheet.placed) for sheet in kit.sheets),
+            "with_templates": kit.with_templates,
             "fewest_by_area": kit.bound.by_area,
             "fewest_by_rows": kit.bound.by_rows,
         },

@@ -4,11 +4,12 @@ from __future__ import annotations
 
 from fractions import Fraction
 
+from ...lengths.counting import plural
 from ...spec import Spec
 from ..choices import LEAST_FULLNESS, MOST_FULLNESS
 from ..fullness import fullness, panels_for, run
 from ..plan import Notice
-from ..wording import decimal, near, plural
+from ..wording import decimal, near
 
 
 def fullness_notices(spec: Spec) -> list[Notice]:

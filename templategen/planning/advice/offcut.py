@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from ...lengths import Length
+from ...lengths.counting import plural
 from ...spec import Spec
 from ..choices import LEAST_LOOP_WIDTH
 from ..plan import LoopPlan, Notice, OffcutPlan
-from ..wording import at_most, near, plural
+from ..wording import at_most, near
 
 
 def offcut_notices(spec: Spec, loops: LoopPlan, offcut: OffcutPlan) -> list[Notice]:

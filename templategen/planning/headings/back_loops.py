@@ -7,11 +7,12 @@ rod goes through the tube between loop and panel.
 from __future__ import annotations
 
 from ...lengths import Tape
+from ...lengths.counting import plural
 from ...spec import Spec
 from .. import spacing
 from ..choices import INSET_BEYOND_HALF, LOOP_WIDTH, NARROW_SHARE
 from ..plan import Figure, HeadingMark, LoopPlan
-from ..wording import near, plural, say, term
+from ..wording import near, say, term
 from .face import Hang, HeadingKind, HeadingMaker
 from .loop_advice import loop_notices
 from .loop_sizes import edge_inset, loop_count, loop_length, loop_width, pitch_limit, tube_depth, upper_seam

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from ...lengths import NOTHING, Length
+from ...lengths.counting import plural
 from ...spec import Spec
 from .. import hanging, spacing
 from ..choices import EASY_TUBE_IN_DIAMETERS, FEWEST_LOOPS, LEAST_EDGE_GAP, MOST_LOOPS
 from ..plan import LoopPlan, Notice
-from ..wording import at_least, at_most, near, plural
+from ..wording import at_least, at_most, near
 from .loop_sizes import most_apart, pitch_limit
 
 
