@@ -14,8 +14,8 @@ from typing import Any
 from .bars import NOTHING_READ, Readings, faults_in, readings_record
 from .drawing import set_text
 from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
-from .layout import CHECK, WORDS, Contents, Correction, Kit, Orientation, alone, lay_out, turned
-from .papers import Paper, paper_named, roll_of, sheet_of, unknown_paper
+from .layout import CHECK, WORDS, Contents, Correction, Kit, alone, lay_out
+from .papers import Orientation, Paper, paper_named, roll_of, sheet_of, unknown_paper
 from .planning import Plan
 from .spec import FIELDS, Spec
 from .spec.values import Wrong, read_value
@@ -210,7 +210,7 @@ def _paper_of(spec: Spec, name: str | None, *, upright: bool) -> Paper:
     asked = spec.paper
     if name is None and asked.width is not None and asked.height is not None:
         own = sheet_of(asked.width.mm, asked.height.mm)
-        return turned(own) if upright and own.width > own.height else own
+        return own.turned if upright and own.width > own.height else own
     if name is None and asked.roll is not None:
         return roll_of(asked.roll.mm)
     paper = paper_named(name or asked.name or ("letter" if spec.units == "inch" else "a4"))

@@ -54,12 +54,11 @@ def _fitted() -> list[Misprint]:
         ratio = fitted(page, sheet)
         if ratio == 1:  # letter on legal: nothing to scale
             continue
-        made_for, printed_on = _said(page.name), _said(sheet.name)
-        article = "an" if made_for.startswith("A") else "a"
+        made_for, printed_on = page.shown, sheet.shown
         found.append(
             Misprint(
                 ratio,
-                f"{article} {made_for} page fitted on {printed_on} paper",
+                f"{with_article(made_for)} page fitted on {printed_on} paper",
                 f"print it on {made_for} paper at actual size, 100 %, or make the kit for {printed_on}",
                 made_for=page.name,
                 printed_on=sheet.name,
@@ -68,9 +67,9 @@ def _fitted() -> list[Misprint]:
     return found
 
 
-def _said(name: str) -> str:
-    """A paper's name in a sentence: A4, letter."""
-    return name.upper() if name.startswith("a") else name
+def with_article(name: str) -> str:
+    """"a letter", "an A4", "an 8 x 10 in": a paper's name as a page is told by it."""
+    return f"an {name}" if name[:1] in "aAeEiIoO8" else f"a {name}"
 
 
 _NARROW, _HIGH = CATALOGUE["a4"].width, CATALOGUE["letter"].height
@@ -129,7 +128,7 @@ def likely_cause(across: Fraction | None, along: Fraction | None = None, made_fo
     if not likely:
         return None
     first, *others = likely
-    alike = " or ".join(f"{_said(other.made_for)} on {_said(other.printed_on)}" for other in others)
+    alike = " or ".join(f"{CATALOGUE[other.made_for].shown} on {CATALOGUE[other.printed_on].shown}" for other in others)
     what = f"{first.what} (or {alike})" if alike else first.what
     amount = per_cent(first.ratio)
     if first.most is not None:
@@ -137,6 +136,6 @@ def likely_cause(across: Fraction | None, along: Fraction | None = None, made_fo
     return f"{amount} is {what}: {first.right}"
 
 
-def per_cent(ratio: Fraction) -> str:
+def per_cent(ratio: Fraction | float) -> str:
     """"94.07 %"."""
     return f"{float(ratio) * 100:.2f} %"

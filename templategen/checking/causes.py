@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from ..misprints import per_cent, with_article
 from ..papers import CATALOGUE
-from .findings import percent
 from .papers_of_pages import called, is_size, paper_at
 
 Size = tuple[float, float]
@@ -43,7 +43,7 @@ def _causes(ratio: float, page: Size, paper: Size | None) -> Iterator[str]:
             # Upright on a page that lies flat, or the other way about, is another paper as well.
             differs = not is_size(made_for, page) or (made_for[0] < made_for[1]) != (page[0] < page[1])
             if differs and abs(ratio / scale - 1) < _HIT:
-                yield f"that is {_a(called(made_for))} page {how} {called(page)} paper"
+                yield f"that is {with_article(called(made_for))} page {how} {called(page)} paper"
     if abs(ratio * 100 - round(ratio * 100)) < _WHOLE * 100:
         yield f"somewhere a scale of {round(ratio * 100)} % was set"
     for made_for in known:
@@ -51,7 +51,7 @@ def _causes(ratio: float, page: Size, paper: Size | None) -> Iterator[str]:
             size = (float(other.width), float(other.height))
             fitted = max(_fitted(made_for, size), _fitted(made_for, size[::-1]))
             if not is_size(made_for, size) and abs(ratio / fitted - 1) < _HIT_ANYWHERE:
-                yield f"that is {_a(called(made_for))} page fitted on {other.shown} paper"
+                yield f"that is {with_article(called(made_for))} page fitted on {other.shown} paper"
     if 1 < ratio < _BORDERLESS:
         yield "a little over 100 % is what printing without borders does"
     made_for = paper or page
@@ -71,7 +71,7 @@ def remake_for(page: Size, paper: Size | None) -> str:
 
 def sheets_to_a_page(ratio: float, count: int) -> str:
     """What several sheets on one page come to."""
-    return f"{count} sheets stand on one page, at {percent(ratio)} of their size"
+    return f"{count} sheets stand on one page, at {per_cent(ratio)} of their size"
 
 
 def _fitted(made_for: Size, page: Size) -> float:
@@ -82,7 +82,3 @@ def _fitted(made_for: Size, page: Size) -> float:
 def _filling(made_for: Size, page: Size) -> float:
     """The scale at which it covers the other, and as little as it can of itself is lost."""
     return max(page[0] / made_for[0], page[1] / made_for[1])
-
-
-def _a(name: str) -> str:
-    return f"an {name}" if name[:1] in "aAeEiIoO8" else f"a {name}"

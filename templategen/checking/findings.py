@@ -82,8 +82,3 @@ def on_pages(numbers: Iterable[int], word: str = "page") -> str:
     several = sum(map(len, runs)) > 1
     said = parts[0] if len(parts) == 1 else f"{', '.join(parts[:-1])} and {parts[-1]}"
     return f"{word}{'s' if several else ''} {said}"
-
-
-def percent(ratio: float) -> str:
-    """"97.27 %"."""
-    return f"{ratio * 100:.2f} %"

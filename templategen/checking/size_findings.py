@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Sequence
 
+from ..misprints import per_cent
 from .causes import cause_of, remake_for, sheets_to_a_page
-from .findings import PRINT_ITSELF, Finding, on_pages, percent
+from .findings import PRINT_ITSELF, Finding, on_pages
 from .geometry import Box
 from .papers_of_pages import called, is_size, paper_said
 from .sheets import Looked, Sheet
@@ -81,7 +82,7 @@ def _scaled(placed: Sequence[Placed]) -> Iterator[Finding]:
             f"The sheets on {on_pages(pages)}"
         )  # fmt: skip
         if across and along and abs(across / along - 1) > 2 * allowed(looked):
-            said = f"it comes out at {percent(across)} across and {percent(along)} along"
+            said = f"it comes out at {per_cent(across)} across and {per_cent(along)} along"
             text = f"{where}: {said}. It was stretched one way more than the other, as “fill the page” does."
             yield Finding("stretched", "wrong", said, text, PRINT_ITSELF, pages)
             continue
@@ -94,7 +95,7 @@ def _scaled(placed: Sequence[Placed]) -> Iterator[Finding]:
         else:
             cause = cause_of(ratio, size, paper, turned=round(sheet.turn / 90) % 2 == 1)
             do = PRINT_ITSELF + remake_for(size, paper)
-        said = f"it comes out at {percent(ratio)} of its size"
+        said = f"it comes out at {per_cent(ratio)} of its size"
         text = f"{where}: {said}{f'; {cause}' if cause else ''}."
         yield Finding("scaled", "wrong", said, text, do, pages)
 

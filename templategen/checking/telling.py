@@ -6,7 +6,8 @@ from textwrap import fill
 from typing import Any
 
 from ..lengths.counting import plural
-from .findings import Verdict, percent
+from ..misprints import per_cent
+from .findings import Verdict
 
 _WIDTH = 96
 
@@ -22,11 +23,11 @@ def tell_verdict(verdict: Verdict, name: str) -> str:
         wrong = next(finding for finding in verdict.findings if finding.level == "wrong")
         first = f"{name} will not print true: {wrong.what}."
     ratios = " and ".join(
-        f"{percent(ratio)} {way}"
+        f"{per_cent(ratio)} {way}"
         for way, ratio in (("across", verdict.across), ("along", verdict.along))
         if ratio is not None
     )
-    within = f", give or take {percent(verdict.within)}" if verdict.within else ""
+    within = f", give or take {per_cent(verdict.within)}" if verdict.within else ""
     lines = [first, f"The bars measure {ratios} of what they say{within}."]
     told = ""
     for finding in verdict.findings:

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Sequence
 
-from .findings import PRINT_ITSELF, Finding, on_pages, percent
+from ..misprints import per_cent
+from .findings import PRINT_ITSELF, Finding, on_pages
 from .page import File
 from .sheets import Head, Looked
 
@@ -105,8 +106,8 @@ def _corrected(all_looked: Sequence[Looked]) -> Iterator[Finding]:
     } - {(1.0, 1.0)}
     for across, along in sorted(corrections):
         text = (
-            f"The kit is corrected for a printer that prints {percent(across)} across and {percent(along)} along: true "
-            "from that printer, and from no other."
+            f"The kit is corrected for a printer that prints {per_cent(across)} across and {per_cent(along)} along: "
+            "true from that printer, and from no other."
         )
         yield Finding("corrected", "note", "it is corrected for a printer", text)
 
@@ -120,7 +121,7 @@ def _pictures(all_looked: Sequence[Looked]) -> Iterator[Finding]:
     fine = f" of {grains[0]} points to the inch" if grains else ""
     text = (
         f"{on_pages(looked.page.number for looked in drawn).capitalize()}: no longer lines but a picture{fine}, in "
-        f"which the bars could be measured to {percent(within)}."
+        f"which the bars could be measured to {per_cent(within)}."
     )
     pages = tuple(looked.page.number for looked in drawn)
     yield Finding("picture", "note", "it is a picture", text, "kit.pdf itself prints finer.", pages)

@@ -4,7 +4,6 @@ from .alone import alone
 from .first_page import CHECK
 from .kit import WORDS, Contents, Correction, Kit, Sheet, lay_out
 from .kit_words import tell_on_paper, tell_sheets
-from .orienting import Orientation, turned
 from .pieces import Join, Piece
 from .placed import Placed
 from .slicing import items_of
@@ -17,7 +16,6 @@ __all__ = [
     "Correction",
     "Join",
     "Kit",
-    "Orientation",
     "Piece",
     "Placed",
     "Sheet",
@@ -27,5 +25,4 @@ __all__ = [
     "split",
     "tell_on_paper",
     "tell_sheets",
-    "turned",
 ]

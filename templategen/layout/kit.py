@@ -11,14 +11,14 @@ from ..drawing.blocks import Block
 from ..errors import Fault, Refusal
 from ..lengths import Tape
 from ..misprints import likely_misprints
-from ..papers import Paper
+from ..papers import Orientation, Paper
 from .area import Area
 from .budget_words import first_page_lines, step_of
 from .error_budget import Budget, budgets_of
 from .first_page import CHECK, FirstPage, PrintCheck, first_page
 from .flowing import flow
 from .furniture import Bar, bars, live_area, sheet_items
-from .orienting import Orientation, oriented
+from .orienting import oriented
 from .packing import Bound
 from .placed import Placed
 from .placing import pack_all, put_down
@@ -198,7 +198,7 @@ def _refuse_small(paper: Paper, live: Area) -> None:
         raise Refusal(
             Fault(
                 "paper",
-                f"{float(paper.width):g} x {float(paper.height):g} mm",
+                paper.size,
                 "too small: inside the margins and beside the bars it must leave at least 108 x 108 mm; "
                 "write a larger paper.name or smaller paper.margins",
             )

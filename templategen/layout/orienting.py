@@ -7,16 +7,13 @@ named for, as the sheet is read; so do the printer's bars.
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
-from typing import TYPE_CHECKING, Literal
+from typing import TYPE_CHECKING
 
 from ..errors import Refusal
-from ..papers import Paper
+from ..papers import Orientation, Paper
 
 if TYPE_CHECKING:
     from .kit import Kit
-
-Orientation = Literal["portrait", "landscape", "least"]
 
 
 def oriented(lay: Callable[[Paper], Kit], paper: Paper, orientation: Orientation) -> Kit:
@@ -29,10 +26,10 @@ def oriented(lay: Callable[[Paper], Kit], paper: Paper, orientation: Orientation
     if orientation == "portrait":
         return lay(paper)
     if orientation == "landscape":
-        return lay(turned(paper) if paper.width < paper.height else paper)
+        return lay(paper.turned if paper.width < paper.height else paper)
     kits: list[Kit] = []
     refusals: list[Refusal] = []
-    for each in (paper, turned(paper)):
+    for each in (paper, paper.turned):
         try:
             kits.append(lay(each))
         except Refusal as refusal:
@@ -40,8 +37,3 @@ def oriented(lay: Callable[[Paper], Kit], paper: Paper, orientation: Orientation
     if not kits:
         raise refusals[0]
     return min(kits, key=lambda kit: len(kit.sheets))
-
-
-def turned(paper: Paper) -> Paper:
-    """The paper by a quarter of a turn."""
-    return replace(paper, width=paper.height, height=paper.width)

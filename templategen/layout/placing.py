@@ -137,7 +137,7 @@ def _refuse_too_deep(drawings: Sequence[Drawing], live: Area, paper: Paper) -> N
     faults = [
         Fault(
             "paper",
-            f"{float(paper.width):g} x {float(paper.height):g} mm",
+            paper.size,
             f"too small for the {drawing.name}, which is {float(drawing.depth):.0f} mm across; inside the margins and "
             f"beside the bars there are {float(live.width):.0f} x {float(live.height):.0f} mm: write a larger "
             "paper.name",

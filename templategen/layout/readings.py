@@ -6,7 +6,6 @@ Ratios are exact, from the sizes of the papers: what a bar measures over what it
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import replace
 from fractions import Fraction
 
 from ..drawing import capitalised
@@ -46,7 +45,7 @@ Range = tuple[Fraction, Fraction]
 
 def fitted(page: Paper, on: Paper) -> Fraction:
     """What a page measures over what it says when it is fitted on another paper, turned if that makes it larger."""
-    return max(fitted_upright(page, on), fitted_upright(page, replace(on, width=on.height, height=on.width)))
+    return max(fitted_upright(page, on), fitted_upright(page, on.turned))
 
 
 def shrunk(page: Paper) -> Range:

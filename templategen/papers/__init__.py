@@ -2,7 +2,7 @@
 
 from .catalogue import CATALOGUE, FAMILIES, Family
 from .naming import paper_named, unknown_paper
-from .paper import LEAST, LONGEST, Paper, roll_of, sheet_of
+from .paper import LEAST, LONGEST, Orientation, Paper, roll_of, sheet_of
 
 __all__ = [
     "CATALOGUE",
@@ -10,6 +10,7 @@ __all__ = [
     "LEAST",
     "LONGEST",
     "Family",
+    "Orientation",
     "Paper",
     "paper_named",
     "roll_of",

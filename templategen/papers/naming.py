@@ -55,7 +55,7 @@ def _read(name: str) -> Paper:
     if roll := re.fullmatch(_ROLL, name.strip()):
         return _roll(roll["width"])
     if twins := [CATALOGUE[twin] for twin in (f"{plain}-iso", f"{plain}-jis") if twin in CATALOGUE]:
-        right = " or ".join(f"{twin.name} ({float(twin.width):g} x {float(twin.height):g} mm)" for twin in twins)
+        right = " or ".join(f"{twin.name} ({twin.size})" for twin in twins)
         raise PaperError(f"two papers go by that name; write {right}")
     near = get_close_matches(plain, [*CATALOGUE, *ALSO_CALLED], 1)
     hint = f"did you mean {near[0]}? " if near else ""

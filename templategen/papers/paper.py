@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
+from typing import Literal
 
 from ..errors import PaperError
 from ..lengths import MM_PER_INCH
@@ -13,6 +14,8 @@ LONGEST = Fraction(5080)
 LEAST = Fraction(90)
 """The shortest side of a paper, in mm. Our choice: on less there is no room for the bar that proves the print."""
 
+Orientation = Literal["portrait", "landscape", "least"]
+"""How sheets lie: upright, on their side, or whichever way takes fewer of them."""
 _MOST_DECIMALS = 12
 """Our choice: a millionth of a micrometre; a length with more is no paper that anybody measured."""
 
@@ -31,11 +34,21 @@ class Paper:
     roll: bool = False
 
     @property
+    def turned(self) -> Paper:
+        """The same by a quarter of a turn."""
+        return replace(self, width=self.height, height=self.width)
+
+    @property
+    def size(self) -> str:
+        """"215.9 x 279.4 mm"."""
+        return f"{float(self.width):g} x {float(self.height):g} mm"
+
+    @property
     def shown(self) -> str:
         """What a sheet calls it, and can be read again: "letter", "A4", "letter or A4"; by its size where it is a roll
         or has no other name, "200 x 280 mm"."""
         if self.roll or self.name.startswith("custom"):
-            return f"{float(self.width):.6g} x {float(self.height):.6g} mm"
+            return self.size
         large = self.name.startswith(("ansi", "arch"))
         words = self.name.split("-")
         return " ".join(

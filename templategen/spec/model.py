@@ -14,7 +14,7 @@ from pydantic import BaseModel, ConfigDict, PrivateAttr
 
 from ..bars import Bar, Reading, Readings
 from ..lengths import NOTHING, Length, Tape, inches, millimetres
-from ..papers import LEAST, LONGEST
+from ..papers import LEAST, LONGEST, Orientation
 from .about import MORE_THAN_NOTHING, NOTHING_OR_MORE, About, Limit
 
 _60_M = Limit(millimetres(60_000), "60 m (about 196 ft)")
@@ -181,7 +181,6 @@ class Margins(_Table):
     bottom: Annotated[Length, _margin("bottom", 18)] = millimetres(18)
 
 
-Orientation = Literal["portrait", "landscape", "least"]
 _LEAST_PAPER = Limit(Length(LEAST), "90 mm (about 3 1/2 in)")
 _MOST_PAPER = Limit(Length(LONGEST), "5080 mm (200 in)")
 
