@@ -27,7 +27,8 @@ USUAL: Bar = "100 mm"
 """The bar that a reading is of where nobody says which."""
 
 MOST_OFF = Fraction(3, 100)
-"""A printer is out by no more than this; our choice, because what is out further is out by a setting."""
+"""A printer is out by no more than this; our choice, because old printers are known to err by a few per cent, and what
+is out further is out by a setting."""
 _FINENESS = 4
 """Decimals of a ratio that are looked at: a hundredth of a millimetre on the bar, finer than any rule."""
 

@@ -3,7 +3,7 @@
 MOST_BYTES = 256 * 2**20
 """A kit is under 1 MiB; twenty sheets as pictures of 600 points to the inch are under 100."""
 MOST_PAGES = 2_000
-"""A kit for the widest panel with the most loops is under 200."""
+"""Twenty strips for the widest panel with the most loops come to 1,932 on letter paper."""
 MOST_OBJECTS = 100_000
 """Things drawn on one page; a sheet of a kit has a few hundred."""
 MOST_STROKES = 400_000

@@ -9,6 +9,7 @@ from pathlib import Path
 
 from ..errors import Fault, Refusal
 from ..layout.furniture import BAR, BAR_ACROSS, HOW
+from ..lengths import MM_PER_INCH
 from .bars import TooManyPairs, find_bars
 from .limits import MOST_BYTES, SECONDS_OF_DRAWING
 from .page import File, Page
@@ -96,7 +97,8 @@ def _drawn(reader: Reader, each: Looked) -> Looked:
     picture = reader.picture(each.page.number - 1)
     if picture is None:
         return each
-    grain = max([picture.mm, *(25.4 * each.page.user_unit / dots for dots in each.page.pictures if dots > 0)])
+    unit = float(MM_PER_INCH) * each.page.user_unit
+    grain = max([picture.mm, *(unit / dots for dots in each.page.pictures if dots > 0)])
     try:
         sheets = sheets_of(each.page.number, bars_in(picture, grain), each.page.letters, picture=True)
     except TooManyPairs:

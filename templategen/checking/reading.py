@@ -13,6 +13,7 @@ import pypdfium2
 import pypdfium2.raw as pdfium
 
 from ..errors import Fault, Refusal
+from ..lengths import MM_PER_INCH
 from ..writers.numbers import POINTS_PER_MM
 from .geometry import Box, Letter, Matrix, Stroke
 from .limits import DEEPEST, MOST_LETTERS, MOST_OBJECTS, MOST_PAGES, MOST_POINTS, MOST_STROKES
@@ -182,7 +183,7 @@ class _Scene:
         wide, high = ctypes.c_uint(), ctypes.c_uint()
         across = math.hypot(matrix.a, matrix.b)
         if pdfium.FPDFImageObj_GetImagePixelSize(each, wide, high) and across > 0:
-            self.pictures.append(wide.value / across * 25.4)
+            self.pictures.append(wide.value / across * float(MM_PER_INCH))
 
     def _font(self, each: Any) -> None:
         font = pdfium.FPDFTextObj_GetFont(each)

@@ -2,10 +2,12 @@
 
 from .drawing import Drawing, Lane, Mark
 from .items import TURNS, Anchor, Item, Line, LineType, Number, Ring, Solid, Text, path, rectangle
-from .lettering import MM_PER_POINT, Bounds, Setting, capitalised, set_text, tied, width_of, wrap
+from .lettering import CAP, DESCENT, MM_PER_POINT, Bounds, Setting, capitalised, set_text, tied, width_of, wrap
 from .outline import Outline
 
 __all__ = [
+    "CAP",
+    "DESCENT",
     "MM_PER_POINT",
     "TURNS",
     "Anchor",

@@ -28,6 +28,8 @@ _NUMERATOR_RISE = 0.31
 _THIN_SPACE = 0.10
 _DESCENT = 0.21
 """Ems below the base line that g and y reach in Lato."""
+CAP, DESCENT = 0.72 * MM_PER_POINT, _DESCENT * MM_PER_POINT
+"""How high a capital reaches, and how far below the base line g and y do, in mm for each point of type."""
 
 
 class Bounds(NamedTuple):

@@ -15,17 +15,12 @@ from textwrap import wrap
 from ..drawing import capitalised
 from ..lengths import MM_PER_INCH, Length, Tape
 from ..lengths.showing import mixed_number
-from .error_budget import HALF_MILLIMETRE, THIRTY_SECOND, TOLERANCE, Budget
+from .error_budget import THIRTY_SECOND, TOLERANCE, Budget, step_of
 from .furniture import BAR
 
 HEADING = "How true the templates come"
 _TIE = "\N{NO-BREAK SPACE}"
 _SHARES = ((1 / 4, "a quarter of"), (1 / 3, "a third of"), (1 / 2, "half of"), (2 / 3, "two thirds of"), (1, "within"))
-
-
-def step_of(tape: Tape) -> Fraction:
-    """The finest division of a rule in the tape's units, in mm: half a millimetre or 1/32 in."""
-    return THIRTY_SECOND if tape.units == "inch" else HALF_MILLIMETRE
 
 
 def tell(budget: Budget, tape: Tape) -> str:

@@ -13,8 +13,8 @@ from fractions import Fraction
 from math import ceil
 
 from ..drawing import Drawing
-from ..lengths import MM_PER_INCH, Length, Tape, inches, millimetres
-from .error_budget import closing_tolerance
+from ..lengths import MM_PER_INCH, Length, Tape
+from .error_budget import closing_tolerance, step_of
 from .pieces import Join, Piece
 
 ROW = Fraction(13, 5)
@@ -26,7 +26,6 @@ _ROUND = {"inch": MM_PER_INCH, "metric": Fraction(10)}
 """Check lengths are whole multiples of this, in mm: the figures that stand large on a rule."""
 _AT_LEAST = {"inch": 4 * MM_PER_INCH, "metric": Fraction(100)}
 """No shorter than this, in mm, where there is room: our choice, because a rule can be laid straight along it."""
-_CLOSING_TAPES = {"inch": Tape("inch", inches("1/32")), "metric": Tape("metric", millimetres("1/2"))}
 
 
 @dataclass(frozen=True, slots=True)
@@ -147,7 +146,7 @@ def _check(
     pieces: Sequence[Piece], first: Piece, last: Piece, start: Fraction, end: Fraction, tape: Tape, whole: bool
 ) -> Check:
     joins = tuple(_joins(pieces[first.number - 1 : last.number - 1]))
-    rule, drawing = _CLOSING_TAPES[tape.units], first.drawing
+    rule, drawing = Tape(tape.units, Length(step_of(tape))), first.drawing
     off = closing_tolerance(drawing, len(joins), 0 if whole else row_of(drawing), rule.step.mm)
     closing = rule.read(Length(Fraction(off))).plain
     return Check(first, last, start, end, joins, whole, tape.show(Length(end - start)), closing)

@@ -35,14 +35,14 @@ from math import ceil, floor
 from typing import TYPE_CHECKING
 
 from ..drawing import Drawing, Mark, Number
-from ..lengths import MM_PER_INCH
+from ..lengths import MM_PER_INCH, Tape
 from .chance import within
 from .furniture import BAR
 from .pieces import Piece
 from .taping import USUAL, Limits, Way, far_mark, slips_at, span_of
 
 if TYPE_CHECKING:
-    from .kit import Correction, Kit
+    from .kit import Correction
     from .placed import Placed
 
 TOLERANCE = MM_PER_INCH / 4
@@ -53,6 +53,11 @@ SHARE = 0.99
 HALF_MILLIMETRE = Fraction(1, 2)
 THIRTY_SECOND = MM_PER_INCH / 32
 """Finest divisions read on a rule. Our choice, because rules for the bench are sold with them."""
+
+
+def step_of(tape: Tape) -> Fraction:
+    """The finest division of a rule in the tape's units, in mm: half a millimetre or 1/32 in."""
+    return THIRTY_SECOND if tape.units == "inch" else HALF_MILLIMETRE
 
 
 @dataclass(frozen=True, slots=True)
@@ -111,12 +116,7 @@ class Budget:
         return min(self.worst, self.closing.worst) if self.closing else self.worst
 
 
-def budgets(kit: Kit, step: Fraction = HALF_MILLIMETRE, limits: Limits = USUAL) -> list[Budget]:
-    """The budget of every template of ``kit``, in the order of its drawings."""
-    return budgets_of([sheet.placed for sheet in kit.sheets], kit.drawings, kit.correction, step, limits)
-
-
-def budgets_of(
+def budgets(
     sheets: Sequence[Sequence[Placed]],
     drawings: Sequence[Drawing],
     correction: Correction,

@@ -16,6 +16,8 @@ FOOTER = Fraction(25, 2)
 """Height of its foot, which holds the bar across and the key to the lines, in mm."""
 SIDE = Fraction(21, 2)
 """Width of its right-hand edge, which holds the bar along, in mm."""
+LEAST_LIVE = 108
+"""Width and height that must be left for pieces, in mm: the bar along stands beside them, with its ticks."""
 BAR = BARS["100 mm"].mm
 FOUR_INCHES = BARS["4 in"].mm
 TICK = 2.2

@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 from math import ceil
 from typing import TYPE_CHECKING
 
-from ..drawing import MM_PER_POINT, Anchor, Item, LineType, Text, capitalised, rectangle, width_of
+from ..drawing import CAP, DESCENT, Anchor, Item, LineType, Text, capitalised, rectangle, width_of
 from ..drawing.blocks import Block, Figure, Paragraph
 from ..lengths import Length, Tape
 from .pieces import Piece
@@ -16,7 +16,6 @@ if TYPE_CHECKING:
 
 MOST_PIECES = 60
 """Pieces of one template that are drawn: our choice, as for sheets."""
-_CAP, _DESCENT = 0.72 * MM_PER_POINT, 0.21 * MM_PER_POINT
 _RAISED = 1.6
 """By how much every other piece stands higher, in mm."""
 _BETWEEN_ROWS = 3.5
@@ -86,8 +85,8 @@ def _row(
 ) -> tuple[list[Item], float]:
     """Boxes side by side, every other one raised, over each join its letter; and how low they reach."""
     items: list[Item] = []
-    letters = top - size * _CAP
-    high = letters - size * _DESCENT - 0.6
+    letters = top - size * CAP
+    high = letters - size * DESCENT - 0.6
     deep = 2 * size * 0.43 + 1.8
     x = 0.0
     last = len(row) - 1
@@ -96,7 +95,7 @@ def _row(
         up = high if piece.number % 2 else high - _RAISED
         items += rectangle(LineType.MARK, x, up - deep, right, up)
         middle = (x + right) / 2
-        base = up - 1 - size * _CAP
+        base = up - 1 - size * CAP
         if width_of(_page(page), size) <= right - x - 1:
             items.append(Text(middle, base, str(piece.number), size, Anchor.MIDDLE, bold=True))
             items.append(Text(middle, base - size * 0.43, _page(page), size, Anchor.MIDDLE))

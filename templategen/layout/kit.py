@@ -13,11 +13,11 @@ from ..lengths import Tape
 from ..misprints import likely_misprints
 from ..papers import Orientation, Paper
 from .area import Area
-from .budget_words import first_page_lines, step_of
-from .error_budget import Budget, budgets_of
+from .budget_words import first_page_lines
+from .error_budget import Budget, budgets, step_of
 from .first_page import CHECK, FirstPage, PrintCheck, first_page
 from .flowing import flow
-from .furniture import Bar, bars, live_area, sheet_items
+from .furniture import LEAST_LIVE, Bar, bars, live_area, sheet_items
 from .orienting import oriented
 from .packing import Bound
 from .placed import Placed
@@ -148,10 +148,10 @@ def _laid_out(contents: Contents, paper: Paper, foot_height: int = 0) -> Kit:
     free = above(live, foot_height)
     packed = pack_all(contents.drawings, free, paper, contents.tape)
     placed = put_down(packed, free, contents.tape)
-    budgets = budgets_of(placed, contents.drawings, correction, step_of(contents.tape))
+    budgeted = budgets(placed, contents.drawings, correction, step_of(contents.tape))
     front = FirstPage(whole)
     if contents.check:
-        check = PrintCheck(contents.tape, tuple(first_page_lines(budgets, contents.tape)))
+        check = PrintCheck(contents.tape, tuple(first_page_lines(budgeted, contents.tape)))
         front = first_page(check, placed, len(pages), whole, paper, correction)
     said = [*((CHECK, front.inside, items) for items in front.sheets), *((WORDS, whole, items) for items in pages)]
     total = len(said) + len(placed)
@@ -178,7 +178,7 @@ def _laid_out(contents: Contents, paper: Paper, foot_height: int = 0) -> Kit:
         check=front.words,
         sheets=tuple(sheets),
         bound=packed.bound,
-        budgets=tuple(budgets),
+        budgets=tuple(budgeted),
     )
 
 
@@ -194,12 +194,12 @@ def _inside(paper: Paper, margins: tuple[Fraction, Fraction, Fraction, Fraction]
 
 
 def _refuse_small(paper: Paper, live: Area) -> None:
-    if live.width < 108 or live.height < 108:
+    if min(live.width, live.height) < LEAST_LIVE:
         raise Refusal(
             Fault(
                 "paper",
                 paper.size,
-                "too small: inside the margins and beside the bars it must leave at least 108 x 108 mm; "
-                "write a larger paper.name or smaller paper.margins",
+                f"too small: inside the margins and beside the bars it must leave at least {LEAST_LIVE} x {LEAST_LIVE} "
+                "mm; write a larger paper.name or smaller paper.margins",
             )
         )

@@ -8,19 +8,20 @@ from __future__ import annotations
 from collections.abc import Iterator
 from fractions import Fraction
 
+from ..bars import MOST_OFF
 from ..drawing import capitalised
 from ..drawing.blocks import Finding, Findings
 from ..lengths import MM_PER_INCH, Tape
 from ..lengths.showing import mixed_number
+from ..misprints import TOLERANCE
 from ..misprints import fitted as fitted_upright
 from ..papers import CATALOGUE, Paper
 from .furniture import BAR, FOUR_INCHES
 
-RIGHT = Fraction(1, 200)
-"""A bar is right to half a millimetre in 100: our choice, because it is what a steel rule shows without a glass."""
-CORRECTABLE = Fraction(3, 100)
-"""What a printer is itself out by at most; beyond that a setting is to blame. Our choice, because old printers are
-known to err by a few per cent."""
+RIGHT = TOLERANCE
+"""By how much a bar may be out and be right."""
+CORRECTABLE = MOST_OFF
+"""What a printer is itself out by at most; beyond that a setting is to blame."""
 SPILL = (1, 3)
 """How far borderless printing lets a page run over each edge, in mm: common practice, no source."""
 UNPRINTABLE = ((3, 3, 3), (6, 6, 17))

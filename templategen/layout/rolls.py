@@ -17,14 +17,13 @@ from ..errors import Fault, Refusal
 from ..papers import Paper
 from .area import Area
 from .flowing import flow
+from .furniture import LEAST_LIVE
 from .splitting import OVERLAP
 
 FINELY = 10
 """How finely the shortest page is looked for, in mm: our choice, less than a roll is cut to by hand."""
 APART = 8
 """Between the templates and the words below them, in mm."""
-_LEAST = 108
-"""Height of what a page must leave free for its bars, in mm."""
 
 
 def height_at_the_foot(words: Sequence[Block], live: Area) -> int:
@@ -34,7 +33,7 @@ def height_at_the_foot(words: Sequence[Block], live: Area) -> int:
     """
     if not words:
         return 0
-    low, high = 0, int(live.height) - APART - _LEAST
+    low, high = 0, int(live.height) - APART - LEAST_LIVE
     if len(flow(words, foot(live, high))) > 1:
         right = "the work order does not fit at its foot; choose a wider roll, or name the templates with --only"
         raise Refusal(Fault("paper", f"a roll {float(live.width):.0f} mm wide inside its margins", right))
@@ -64,7 +63,7 @@ def page_of(
     and ``along`` what the printer makes of a length along it. A template is cut
     only where no page can be as long as it is.
     """
-    need = Fraction(_LEAST)
+    need = Fraction(LEAST_LIVE)
     for drawing in drawings:
         if drawing.length > free.width or drawing.depth > free.height:
             pieces = ceil((drawing.length - OVERLAP) / (free.height - OVERLAP))

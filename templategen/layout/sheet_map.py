@@ -10,7 +10,7 @@ from dataclasses import dataclass, replace
 from math import ceil
 from typing import TYPE_CHECKING
 
-from ..drawing import MM_PER_POINT, Anchor, Item, LineType, Text, capitalised, rectangle, width_of, wrap
+from ..drawing import CAP, DESCENT, Anchor, Item, LineType, Text, capitalised, rectangle, width_of, wrap
 from ..drawing.blocks import Block, Figure, Paragraph
 from ..lengths.counting import runs_of
 from .flowing import LEADING
@@ -33,7 +33,6 @@ _USUAL_SIZE = 8.5
 """The size of type, in points, for which these hold; in larger type they grow with it."""
 _INSET = 0.7
 """From an outline to a label in it, in mm."""
-_CAP, _DESCENT = 0.72 * MM_PER_POINT, 0.21 * MM_PER_POINT
 _LEADING = 0.41
 """Line pitch of a label in mm for each point of type."""
 
@@ -91,7 +90,7 @@ def sheet_map(
         for i in row:
             left = (i - start) * (grid.width + grid.apart)
             items += _sheet(sheets[i], left, grid, grid.width / paper[0], size, named)
-            items.append(Text(left, -grid.height - size * _CAP - 1.4, f"page {first + i}", size, bold=True))
+            items.append(Text(left, -grid.height - size * CAP - 1.4, f"page {first + i}", size, bold=True))
         words = "" if listing else " ".join(listed[start : row.stop])
         yield Figure(grid.height + _below(size), tuple(items), words)
     if listing:
@@ -140,7 +139,7 @@ def grid_for(count: int, ratio: float, width: float, height: float, size: float)
 
 def _below(size: float) -> float:
     """From a sheet's foot to the next row of sheets: its page number, and room."""
-    return size * _CAP + 4.4
+    return size * CAP + 4.4
 
 
 def _sheet(
@@ -185,12 +184,12 @@ def _label(placed: Placed, scale: float, size: float, named: bool) -> _Label:
 
 def _height(lines: Sequence[str], size: float) -> float:
     """Of a label's lines, with as much room above them as letters reach below."""
-    return (len(lines) - 1) * size * _LEADING + size * (_CAP + 2 * _DESCENT)
+    return (len(lines) - 1) * size * _LEADING + size * (CAP + 2 * DESCENT)
 
 
 def _set(label: _Label, x: float, y: float, size: float) -> Iterator[Item]:
     """A label round a point."""
-    below = (len(label.lines) - 1) / 2 * size * _LEADING - size * _CAP / 2
+    below = (len(label.lines) - 1) / 2 * size * _LEADING - size * CAP / 2
     for i, line in enumerate(label.lines):
         base = below - i * size * _LEADING
         if label.upright:

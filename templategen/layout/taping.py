@@ -8,6 +8,7 @@ from fractions import Fraction
 from math import asin, ceil, cos, pi, sin
 
 from ..drawing import Drawing, LineType, Mark, Number
+from ..misprints import TOLERANCE
 from .furniture import BAR
 from .pieces import Piece
 
@@ -16,7 +17,7 @@ from .pieces import Piece
 class Limits:
     """How far out each step of the work may be, in mm."""
 
-    accepted: float = 0.5
+    accepted: float = float(BAR * TOLERANCE)
     """A bar of 100 mm passes that reads this much more or less: what the work order tells people to accept."""
     eye: float = 0.25
     """Misreading. Our choice, because a rule divided in half millimetres is read to the nearer half."""

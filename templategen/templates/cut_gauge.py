@@ -9,6 +9,7 @@ from ..drawing import Drawing, Item, Lane, LineType, Mark, path
 from ..planning import Plan
 from ..planning.plan import DropMark
 from .places import above_old_edge, place_of
+from .registering import AT_EDGE, AT_OTHER_EDGE
 from .ruled import SHORTEST, Rule, rule
 
 RULED = 70
@@ -55,7 +56,7 @@ def _gauge(plan: Plan, mark: DropMark, number: int, of: int) -> Drawing:
         high=0,
         inward=-1,
         lane=Lane(-RULED - LANE, -RULED),
-        registration=(-5, -RULED - LANE + Fraction(37, 5)),
+        registration=(-AT_EDGE, -RULED - LANE + AT_OTHER_EDGE),
         marks=tuple(Mark(name, at.mm) for name, at in lines),
         items=(*_outline(end), *items),
         quarter_turns=1,

@@ -16,6 +16,7 @@ from math import ceil
 from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Text, path, width_of
 from ..planning import Plan
 from .places import MOST_PLACES
+from .registering import AT_EDGE, NOT_MIRRORED
 from .strips import BETWEEN_LABELS, DEPTH, EDGE_TICK, END_SIZE, TICK, keys_to_reading, loop_edges
 
 LANE = 20
@@ -32,10 +33,8 @@ _BESIDE = 6.0
 """Between a label and words beside it, in mm."""
 _DOT = 1.4
 """From a number to the dot between it and its distance, in mm."""
-_AT_EDGE, _CLEAR = 5, 14
-"""From a long edge to a registration mark, in mm: as far apart as they can be, or clear of the loops' lines."""
-NOT_MIRRORED = Fraction(12, 5)
-"""One registration mark stands so much nearer to its edge, in mm, that marks of a piece upside down meet no others."""
+_CLEAR = Fraction(14)
+"""From a long edge to a registration mark, in mm, that is to be clear of the loops' lines."""
 _ROOM_BETWEEN_LOOPS = 10
 """Between two loops, in mm, with which a registration mark has room between their lines."""
 
@@ -88,7 +87,7 @@ def draw(plan: Plan) -> list[Drawing]:
         items += _end_words(row, end, odd, turned)
         items += _turn_words(row, turned)
     right = zip(reversed(loops.marks[len(places) :]), places, strict=False)
-    high = _AT_EDGE if loops.pitch.mm - loops.width.mm >= _ROOM_BETWEEN_LOOPS else _CLEAR
+    high = AT_EDGE if loops.pitch.mm - loops.width.mm >= _ROOM_BETWEEN_LOOPS else _CLEAR
     return [
         Drawing(
             name="half strip",

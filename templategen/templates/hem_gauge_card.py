@@ -11,6 +11,7 @@ from typing import NamedTuple
 from ..drawing import Anchor, Drawing, Item, Lane, LineType, Mark, Text, path
 from ..lengths import Length, Tape
 from ..planning import Plan
+from .registering import AT_EDGE, AT_OTHER_EDGE
 from .ruled import SHORTEST, Rule, rule
 
 RULED = 116
@@ -54,7 +55,7 @@ def draw(plan: Plan) -> list[Drawing]:
             high=0,
             inward=-1,
             lane=Lane(-RULED - LANE, -RULED),
-            registration=(-5, -RULED - LANE + Fraction(37, 5)),
+            registration=(-AT_EDGE, -RULED - LANE + AT_OTHER_EDGE),
             marks=tuple(Mark(mark.name, mark.length.mm) for mark in marks),
             items=(*_outline(steps, end, width), *items, *_step_values(steps, width, plan.tape)),
             quarter_turns=1,

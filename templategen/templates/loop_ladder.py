@@ -7,6 +7,7 @@ from fractions import Fraction
 from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Text, path, width_of
 from ..planning import Plan
 from ..planning.plan import LoopPlan
+from .registering import AT_EDGE, AT_OTHER_EDGE
 from .ruled import SHORTEST
 
 LONGEST = 220
@@ -52,7 +53,7 @@ def draw(plan: Plan) -> list[Drawing]:
             high=high,
             inward=1,
             lane=Lane(top + FAR_TICK, top + FAR_TICK + LANE),
-            registration=(5, high - Fraction(37, 5)),
+            registration=(AT_EDGE, high - AT_OTHER_EDGE),
             marks=marks,
             items=tuple(items),
         )

@@ -9,6 +9,7 @@ from math import ceil
 
 from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Text, path, width_of
 from ..planning import Plan
+from .registering import AT_EDGE, AT_OTHER_EDGE
 from .strips import BETWEEN_LABELS, DEPTH, END_SIZE, TICK, keys_to_reading, loop_edges
 
 LABELS_FROM = 12
@@ -16,9 +17,9 @@ NUMBER_BASE = 20
 DISTANCE_BASE = 27
 CENTRE_BASE = 31.6
 LANE_FROM, LANE_TO = 33, 51
-FAR_APART = (Fraction(-37, 5), Fraction(-53))
+FAR_APART = (-AT_OTHER_EDGE, AT_EDGE - DEPTH)
 """Where registration marks stand: near the two edges, and not in the mirror image of themselves."""
-BELOW_THE_EDGES = (Fraction(-61, 5), Fraction(-53))
+BELOW_THE_EDGES = (Fraction(-61, 5), AT_EDGE - DEPTH)
 """The same where a join must stand close to a loop: below the lines of its edges, which leaves it every place there."""
 BETWEEN_TICKS = (Fraction(-14), Fraction(-232, 5))
 """The same where loops stand closer still: between the ticks at the two edges, which they then cannot touch."""

@@ -21,7 +21,7 @@ from templategen.layout.budget_words import (
     tell_parts,
     tell_remedy,
 )
-from templategen.layout.error_budget import TOLERANCE, Budget, Closing, budget_of, budgets
+from templategen.layout.error_budget import TOLERANCE, Budget, Closing, budget_of
 from templategen.lengths import Tape
 from tests.proof.kits import PANELS, made
 
@@ -131,7 +131,7 @@ def test_nothing_said_is_better_than_it_is(drawing: Drawing, pieces: int, tape: 
 @pytest.mark.parametrize("panel", list(PANELS))
 def test_the_plan_section_fits_its_columns_and_the_first_page_names_every_taped_template(panel: str) -> None:
     kit, tape = made(PANELS[panel]).kit, made(PANELS[panel]).plan.tape
-    found = budgets(kit, step_of(tape))
+    found = kit.budgets
     lines = plan_lines(found, tape)
     assert max(map(len, lines)) <= 96
     assert sum(line.startswith("  ") and not line.startswith("   ") for line in lines) == len(found)

@@ -14,7 +14,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from templategen.drawing import Drawing, Mark
-from templategen.layout import split
+from templategen.layout import Kit, split
 from templategen.layout.chance import within
 from templategen.layout.checks import row_of
 from templategen.layout.error_budget import (
@@ -377,23 +377,27 @@ def test_the_fewest_pieces_cost_least(panel: str) -> None:
                 assert split_cost(few)[0] <= split_cost(many)[0], drawing.name
 
 
+def _budgets(kit: Kit) -> list[Budget]:
+    return budgets([sheet.placed for sheet in kit.sheets], kit.drawings, kit.correction)
+
+
 @pytest.mark.parametrize("panel", [INCH, METRIC, LONG])
 def test_a_kit_has_a_budget_for_every_template(panel: str) -> None:
     kit = made(PANELS[panel]).kit
-    found = budgets(kit)
+    found = _budgets(kit)
     assert [budget.template for budget in found] == [drawing.name for drawing in kit.drawings]
     for budget, drawing in zip(found, kit.drawings, strict=True):
         pieces = [each.piece for sheet in kit.sheets for each in sheet.placed if each.piece.drawing is drawing]
         assert (budget.closing is None) == (len(pieces) == 1)
         assert budget.mark == far_mark(drawing)
         assert budget.promised <= float(TOLERANCE), "what a kit promises is what the work is held to"
-    assert budgets(replace(kit, sheets=kit.sheets[::-1])) == found, "on whichever sheet a piece lies"
+    assert _budgets(replace(kit, sheets=kit.sheets[::-1])) == found, "on whichever sheet a piece lies"
 
 
 @pytest.mark.parametrize("printer", [("99.5 mm", "100 mm"), ("100 mm", "99.5 mm"), ("99.5 mm", "100.4 mm")])
 def test_a_kit_that_is_corrected_along_one_axis_leaves_the_other_in_the_budget(printer: tuple[str, str]) -> None:
     kit = made(replace(PANELS[INCH], printer=printer)).kit
-    for budget in budgets(kit):
+    for budget in _budgets(kit):
         left = {turn for turn, bar in zip((0, 90), printer, strict=True) if bar == "100 mm"} & budget.turns
         assert (budget.printer > 0) == bool(left), budget.turns
 

@@ -6,14 +6,13 @@ import json
 
 import pytest
 
-from templategen.layout.error_budget import budgets
 from templategen.writers.budget_json import budget_record
 from tests.proof.kits import PANELS, made
 
 
 @pytest.mark.parametrize("panel", list(PANELS))
 def test_the_record_adds_up_and_survives_json(panel: str) -> None:
-    found = budgets(made(PANELS[panel]).kit)
+    found = made(PANELS[panel]).kit.budgets
     records = json.loads(json.dumps([budget_record(budget) for budget in found], allow_nan=False))
     for budget, record in zip(found, records, strict=True):
         assert sum(record["parts_mm"].values()) == pytest.approx(record["worst_mm"], abs=1e-5)

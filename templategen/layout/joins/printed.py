@@ -15,6 +15,8 @@ RING = Fraction(5, 2)
 """Radius of a registration mark's ring, in mm."""
 ARM = Fraction(7, 2)
 """Half of its cross, in mm."""
+_HALF_A_SIGN = ARM
+"""How far teeth and registration marks reach beyond the match line, in mm."""
 LETTER = 14
 _LETTER_BASE = 5.2
 """From the lane's top down to a letter's base line, in mm."""
@@ -125,10 +127,6 @@ def _hint(piece: Piece, join: Join, trimmed_here: bool) -> Iterator[Item]:
     base = float(_HALF_A_SIGN + TONGUE) / 2 + (_CAPS - _TAILS) * size / 2 - pitch * (len(lines) - 1) / 2
     for i, line in enumerate(lines):
         yield Text(join.at + base + i * pitch, middle, line, size, Anchor.MIDDLE, turn=90)
-
-
-_HALF_A_SIGN = ARM
-"""How far teeth and registration marks reach beyond the match line, in mm."""
 
 
 def _check(piece: Piece, check: Check) -> Iterator[Item]:
