@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Callable
 from dataclasses import replace
+from functools import cache, partial
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -16,6 +17,7 @@ from .group import commands, source, warn
 
 if TYPE_CHECKING:
     from ..bars import Readings
+    from ..lengths.showing import Units
     from ..spec import Spec
 
 Told = tuple[str | None, str | None, str | None, str | None]
@@ -85,13 +87,14 @@ def make(
         half_strip=options.half_strip if half_strip is None else half_strip,
         strips=options.strips if strips is None else _number(strips),
     )
-    told = printer, printer_across, printer_along, printer_bar
+    # Asked for its faults first, and then for what was read.
+    readings_in = cache(partial(_readings, (printer, printer_across, printer_along, printer_bar)))
 
     def faults_with(read: Spec | None) -> list[Fault]:
-        return [*faults_of(options, read), *_readings(told, read)[2]]
+        return [*faults_of(options, read), *readings_in(read.units if read else None)[2]]
 
     made = make_plan(_read(text, spec.name, faults_with))
-    measured, kept, _ = _readings(told, made.spec)
+    measured, kept, _ = readings_in(made.spec.units)
     before = kept.over(options.printer).over(made.spec.printer.readings)
     options = replace(options, printer=measured.over(kept).over(options.printer))
     kit, files = kit_files(made, options)
@@ -131,7 +134,7 @@ def _number(typed: str) -> int | str:
     return int(typed) if typed.isascii() and typed.isdigit() and len(typed) < 10 else typed
 
 
-def _readings(told: Told, spec: Spec | None) -> tuple[Readings, Readings, list[Fault]]:
+def _readings(told: Told, units: Units | None) -> tuple[Readings, Readings, list[Fault]]:
     """What was read off the bars, what is kept of the printer that was named, and everything wrong with both."""
     from ..bars import NOTHING_READ
 
@@ -141,4 +144,4 @@ def _readings(told: Told, spec: Spec | None) -> tuple[Readings, Readings, list[F
     from ..spec.bar_readings import TypedReadings
 
     name, across, along, bar = told
-    return readings_asked(name, TypedReadings(across, along, bar), spec.units if spec else None)
+    return readings_asked(name, TypedReadings(across, along, bar), units)

@@ -31,18 +31,24 @@ def _in_order(
     sheets: list[list[Free]] = []
     placed: dict[int, tuple[int, Placed]] = {}
     for i in order:
-        number = next((n for n, free in enumerate(sheets) if _best(sizes[i], free)), len(sheets))
-        if number == len(sheets):
-            sheets.append([Free(0, 0, *sheet)])
-        found = _best(sizes[i], sheets[number])
-        assert found is not None, "every block fits an empty sheet"
-        where, size = found
+        number, (where, size) = _earliest(sizes[i], sheets, sheet)
         ways = list(cuts(where, size))
         left_over = ways[min(cut, len(ways) - 1)]
         sheets[number].remove(where)
         sheets[number] += [each for each in left_over if min(each.width, each.height) >= least]
         placed[i] = number, Placed(where.left, where.top, size != sizes[i])
     return [placed[i] for i in range(len(sizes))], sheets
+
+
+def _earliest(size: Size, sheets: list[list[Free]], sheet: Size) -> tuple[int, tuple[Free, Size]]:
+    """The first sheet that takes it, a new one if need be, and where on it."""
+    for number, free in enumerate(sheets):
+        if found := _best(size, free):
+            return number, found
+    sheets.append([Free(0, 0, *sheet)])
+    found = _best(size, sheets[-1])
+    assert found is not None, "every block fits an empty sheet"
+    return len(sheets) - 1, found
 
 
 def _best(size: Size, free: Sequence[Free]) -> tuple[Free, Size] | None:
