@@ -6,6 +6,7 @@ from ..drawing import capitalised
 from ..lengths.counting import plural
 from .budget_words import plan_lines
 from .kit import Kit
+from .packing import Bound
 
 
 def tell_sheets(kit: Kit) -> str:
@@ -13,12 +14,19 @@ def tell_sheets(kit: Kit) -> str:
     holding = kit.with_templates
     if not holding:
         return f"{capitalised(kit.paper.said)}: {plural(len(kit.sheets), 'sheet')}."
-    if holding <= kit.bound.sheets:
-        fewer = "no layout takes fewer" if holding > 1 else ""
-    else:
-        fewer = f"by area and rows, {kit.bound.sheets} might do"
     said = f"{holding} of them with templates" if holding < len(kit.sheets) else "all with templates"
-    return f"{capitalised(kit.paper.said)}: {plural(len(kit.sheets), 'sheet')}, {said}{'; ' if fewer else ''}{fewer}."
+    return f"{capitalised(kit.paper.said)}: {plural(len(kit.sheets), 'sheet')}, {said}{_fewer(holding, kit.bound)}."
+
+
+def _fewer(sheets: int, bound: Bound) -> str:
+    """Whether fewer could do, as far as is known: the bound by area holds for any layout, that by rows does not."""
+    if sheets == 1:
+        return ""
+    if sheets <= bound.by_area:
+        return "; no layout takes fewer"
+    if sheets <= bound.by_rows:
+        return "; no layout in rows takes fewer"
+    return f"; {bound.sheets} might do"
 
 
 def tell_on_paper(kit: Kit, width: int = 96) -> str:

@@ -469,3 +469,22 @@ def test_what_is_beyond_the_limits_is_refused_with_the_limit(
     status, _, err = run("plan", spec(old, new))
     limit = {"panel.width": "60 m", "heading.count": "2000", "panel.count": "500", "title": "120"}[named]
     assert status == 2 and err.startswith(f"{named}: ") and limit in err.replace(",", "")
+
+
+def test_plan_says_what_the_kit_takes_of_paper_and_how_true_it_comes(run: Run, tmp_path: Path) -> None:
+    """In words and as data, the same that make writes beside the kit."""
+    status, told, _ = run("plan", EXAMPLE)
+    assert status == 0 and "On paper\n  Letter paper: 8 sheets, 4 of them with templates" in told
+    assert "How true the templates come" in told
+    status, told, _ = run("plan", EXAMPLE, "--json")
+    assert run("make", EXAMPLE, "--out", tmp_path)[0] == 0
+    on_paper, record = json.loads(told)["on_paper"], _record(tmp_path)
+    assert on_paper == {name: record[name] for name in ("paper", "sheets", "budgets")}
+    assert on_paper["sheets"]["with_templates"] == 4
+
+
+def test_a_plan_is_told_where_its_paper_takes_no_kit(run: Run, spec: Callable[[str, str], Path]) -> None:
+    path = spec('name = "letter"', 'width = "100 mm"\nheight = "100 mm"')
+    status, told, _ = run("plan", path)
+    assert status == 0 and "On paper\n  paper: read 100 x 100 mm – too small" in told
+    assert json.loads(run("plan", path, "--json")[1])["on_paper"] is None
