@@ -12,14 +12,14 @@ from tempfile import NamedTemporaryFile
 from typing import Any
 
 from .bars import NOTHING_READ, Readings, faults_in, readings_record
-from .drawing import set_text
+from .drawing import Drawing, set_text
 from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
 from .layout import CHECK, WORDS, Contents, Correction, Kit, alone, lay_out
 from .papers import Orientation, Paper, paper_named, roll_of, sheet_of, unknown_paper
 from .planning import Plan
 from .spec import FIELDS, Spec
 from .spec.values import Wrong, read_value
-from .templates import STRIPS, TEMPLATES, Choices, draw_templates, work_order
+from .templates import STRIP, STRIPS, TEMPLATES, Choices, draw_templates, work_order
 
 SPEC_NAME, OPTIONS_NAME = "spec.toml", "make.json"
 """What a kit's PDF carries: the spec it was made from, and what was asked for besides."""
@@ -61,11 +61,14 @@ def make_kit(plan: Plan, options: Options | None = None) -> Kit:
     choices = choices_of(spec, options)
     orientation: Orientation | None = _chosen("orientation", spec, options)
     margins = spec.paper.margins
+    drawings = draw_templates(plan, only, choices)
+    if faults := _not_in_this_job(options, drawings, plan):
+        raise Refusal(*faults)
     contents = Contents(
         title=spec.title,
         subject="Full-scale curtain templates and work order",
         words=work_order.words(plan, choices) if not only or WORDS in only else (),
-        drawings=draw_templates(plan, only, choices),
+        drawings=drawings,
         margins=(margins.left.mm, margins.right.mm, margins.top.mm, margins.bottom.mm),
         tape=plan.tape,
         correction=Correction(*options.printer.over(spec.printer.readings).ratios),
@@ -176,6 +179,16 @@ def faults_of(options: Options, spec: Spec | None = None) -> list[Fault]:
         ("--printer-along", along.typed if along else ""),
     )
     return faults
+
+
+def _not_in_this_job(options: Options, drawings: list[Drawing], plan: Plan) -> list[Fault]:
+    """Templates asked for by name that this job has no use for."""
+    drawn = {STRIP if drawing.family in STRIPS else drawing.family for drawing in drawings}
+    asked = [each for each in options.only if _plain(each) in TEMPLATES and _plain(each) not in drawn]
+    if not asked:
+        return []
+    there = ", ".join(dict.fromkeys(drawing.family for drawing in draw_templates(plan)))
+    return [Fault("--only", repr(each), f"this job has none; it has {there}") for each in asked]
 
 
 def choices_of(spec: Spec, options: Options) -> Choices:

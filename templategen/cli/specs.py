@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from pathlib import Path
 
 import click
@@ -14,15 +15,20 @@ from .group import commands
 @commands.command()
 @click.argument("file", required=False, type=click.Path(path_type=Path))
 @click.option("--units", type=click.Choice(["inch", "metric"]), default="inch", help="How numbers are shown.")
+@click.option("--heading", metavar="STYLE", help="Kind of heading of the starting spec, such as eyelets.")
+@click.option("--hem", metavar="STYLE", help="Kind of hem of the starting spec.")
 @click.option("--force", is_flag=True, help="Replace FILE where it exists.")
-def new(file: Path | None, units: Units, force: bool) -> None:
+def new(file: Path | None, units: Units, heading: str | None, hem: str | None, force: bool) -> None:
     """Write a commented starting spec to FILE; without FILE, ask for the measurements one by one."""
     from ..making import write_files
     from ..spec.interview import interview
     from ..spec.starting import starting_spec
 
+    styles = {path: style for path, style in (("heading.style", heading), ("hem.style", hem)) if style is not None}
+    if faults := [fault for path, style in styles.items() for fault in _unknown_style(path, style)]:
+        raise Refusal(*faults)
     if file is not None:
-        text, then = starting_spec(units), "put your measurements in, then"
+        text, then = starting_spec(units, styles), "put your measurements in, then"
     else:
         text, then = interview(_asking, lambda line: click.echo(line, err=True)), "see the numbers with"
         click.echo("", err=True)
@@ -31,6 +37,17 @@ def new(file: Path | None, units: Units, force: bool) -> None:
         raise Refusal(Fault("FILE", str(file), "it exists; name another file, or say --force to replace it"))
     write_files({file.name: text.encode()}, file.parent, "FILE")
     click.echo(f"Wrote {file}; {then}: templategen plan {file}")
+
+
+def _unknown_style(path: str, style: str) -> Iterator[Fault]:
+    from ..spec import FIELDS
+    from ..spec.values import Wrong, read_value
+
+    try:
+        read_value(FIELDS[path], style, None)
+    except Wrong as wrong:
+        for fault in wrong.faults:
+            yield Fault(f"--{path.partition('.')[0]}", fault.read, fault.right)
 
 
 @commands.command()

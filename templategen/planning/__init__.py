@@ -1,8 +1,8 @@
 """Spec to plan: hanging, drop, hem, heading, offcut, advice. Pure: no paper, no files."""
 
 from .making import make_plan
-from .plan import Figure, Notice, Plan
+from .plan import Figure, Notice, Plan, Section
 from .record import plan_record
-from .telling import SECTIONS, tell_plan
+from .telling import marks_said, tell_plan
 
-__all__ = ["SECTIONS", "Figure", "Notice", "Plan", "make_plan", "plan_record", "tell_plan"]
+__all__ = ["Figure", "Notice", "Plan", "Section", "make_plan", "marks_said", "plan_record", "tell_plan"]

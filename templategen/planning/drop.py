@@ -5,19 +5,27 @@ from __future__ import annotations
 from ..errors import Fault, Refusal
 from ..lengths import NOTHING, Length
 from ..spec import Spec
-from .headings import HEADINGS, Hang
+from .headings import HEADINGS, Hang, Tube
 from .plan import DropMark, DropPlan, Figure
+from .top import plan_top
+from .widths import made_width
 from .wording import say, term
+
+
+def marked_by_new(spec: Spec) -> bool:
+    """Whether the floor was marked while the panel hung by its new heading."""
+    return spec.drop.hung_by == "new heading"
 
 
 def hang_when_marked(spec: Spec) -> Hang:
     """How the panel hung when its floor line was marked."""
-    return HEADINGS["casing" if spec.drop.hung_by == "casing" else spec.heading.style].hang(spec)
+    heading = spec.heading if marked_by_new(spec) else spec.panel.heading
+    return HEADINGS[heading.style].hang(spec, heading)
 
 
 def hang_when_done(spec: Spec) -> Hang:
     """How it will hang by its new heading."""
-    return HEADINGS[spec.heading.style].hang(spec)
+    return HEADINGS[spec.heading.style].hang(spec, spec.heading)
 
 
 def computed_floor(spec: Spec) -> Length | None:
@@ -25,10 +33,12 @@ def computed_floor(spec: Spec) -> Length | None:
 
     The bottom edge hangs length + offset below the top of the rod; the floor
     is rod_to_floor below it; so the floor comes that much short of the edge.
+    Hung by its new heading, the panel is shorter by what that took off its top.
     """
     if spec.drop.rod_to_floor is None or spec.panel.length is None:
         return None
-    return spec.panel.length + hang_when_marked(spec).offset - spec.drop.rod_to_floor
+    lost = plan_top(spec).lowered if marked_by_new(spec) else NOTHING
+    return spec.panel.length - lost + hang_when_marked(spec).offset - spec.drop.rod_to_floor
 
 
 def floor_heights(spec: Spec) -> tuple[Length, ...]:
@@ -42,22 +52,28 @@ def floor_heights(spec: Spec) -> tuple[Length, ...]:
     return (worked_out,)
 
 
-def plan_drop(spec: Spec) -> DropPlan:
-    """The finished edge and the cut line at every mark; one mark alone stands for a level floor."""
-    shift = hang_when_marked(spec).offset - hang_when_done(spec).offset
+def hang_shift(spec: Spec) -> Length:
+    """How far the hem rises when the new heading takes over: by how they hang, and by what comes off the top."""
+    if marked_by_new(spec):
+        return NOTHING
+    return hang_when_marked(spec).offset - hang_when_done(spec).offset + plan_top(spec).lowered
+
+
+def plan_drop(spec: Spec, allowance: Length) -> DropPlan:
+    """The finished edge and the cut line at every mark; one mark alone stands for a level floor.
+
+    ``allowance`` is the cloth that the new hem takes below the finished edge.
+    """
+    shift = hang_shift(spec)
     heights = floor_heights(spec)
     heights = heights * 2 if len(heights) == 1 else heights
     spaces = len(heights) - 1
-    marks = tuple(
-        _drop_mark(spec, shift, spec.panel.width * place / spaces, floor)
-        for place, floor in enumerate(heights)
-    )
-    return DropPlan(hang_shift=shift, clearance=spec.drop.clearance, marks=marks)
-
-
-def _drop_mark(spec: Spec, shift: Length, at: Length, floor: Length) -> DropMark:
-    finish = floor - shift + spec.drop.clearance
-    return DropMark(at=at, floor=floor, finish=finish, cut=finish - spec.hem.depth - spec.hem.turn_under)
+    places = (made_width(spec) * place / spaces for place in range(len(heights)))
+    marks = []
+    for at, floor in zip(places, heights, strict=True):
+        finish = floor - shift + spec.drop.clearance
+        marks.append(DropMark(at=at, floor=floor, finish=finish, cut=finish - allowance))
+    return DropPlan(hang_shift=shift, clearance=spec.drop.clearance, marks=tuple(marks))
 
 
 def least_cut(drop: DropPlan) -> Length:
@@ -67,35 +83,39 @@ def least_cut(drop: DropPlan) -> Length:
 
 def hang_figures(spec: Spec, drop: DropPlan) -> tuple[Figure, ...]:
     """What going round the rod takes up, before and after, and the shift between the two."""
-    tape, old, new = spec.tape, hang_when_marked(spec), hang_when_done(spec)
-    rod = f"round a rod {say(tape, spec.rod.diameter)} thick"
-    return (
-        Figure("take_up_old", f"take-up, {old.heading}", old.take_up, _take_up_working(spec, old, rod)),
-        Figure("take_up_new", f"take-up, {new.heading}", new.take_up, _take_up_working(spec, new, rod)),
-        Figure("hang_shift", "hang shift", drop.hang_shift, _shift_working(spec, old, new)),
-    )
+    old, new = hang_when_marked(spec), hang_when_done(spec)
+    found = [
+        Figure(f"take_up_{when}", f"take-up, {hang.heading}", hang.tube.take_up, _take_up_working(spec, hang.tube))
+        for when, hang in (("old", old), ("new", new))
+        if hang.tube
+    ]
+    return (*found, Figure("hang_shift", "hang shift", drop.hang_shift, _shift_working(spec, old, new)))
 
 
-def _take_up_working(spec: Spec, hang: Hang, rod: str) -> str:
-    depth = say(spec.tape, hang.tube_depth)
-    if not hang.passes:
+def _take_up_working(spec: Spec, tube: Tube) -> str:
+    depth = say(spec.tape, tube.depth)
+    if not tube.passes:
         return f"the rod does not pass; what the thickest rod that passes a tube {depth} deep would take up"
-    below = hang.tube_depth - hang.take_up
+    below = tube.depth - tube.take_up
+    rod = f"round a rod {say(spec.tape, spec.rod.diameter)} thick"
     return f"a tube {depth} deep {rod} hangs {say(spec.tape, below)} below the rod's top"
 
 
 def _shift_working(spec: Spec, old: Hang, new: Hang) -> str:
-    tape = spec.tape
-    if spec.drop.hung_by == "new heading":
+    if marked_by_new(spec):
         return "none: the floor was marked while the panel hung by its new heading"
-    return (
-        f"upward: upper seam {say(tape, new.below_top)} {term(tape, 1, 'new take-up', new.take_up)} "
-        f"{term(tape, -1, 'header', old.below_top)} {term(tape, -1, 'old take-up', old.take_up)}"
-    )
+    both = {term.label for term in old.terms} & {term.label for term in new.terms}
+    terms = [(1, f"new {each.label}" if each.label in both else each.label, each.raises) for each in new.terms]
+    terms += [(-1, f"old {each.label}" if each.label in both else each.label, each.raises) for each in old.terms]
+    lowered = plan_top(spec).lowered
+    if lowered:
+        terms.append((1, "new top edge below the old", lowered))
+    said = " ".join(term(spec.tape, sign, label, length) for sign, label, length in terms)
+    return f"upward: {said.removeprefix('+ ')}"
 
 
-def drop_figures(spec: Spec, drop: DropPlan) -> tuple[Figure, ...]:
-    """Floor line, finish line, cut line, at the first mark."""
+def drop_figures(spec: Spec, drop: DropPlan, hem_terms: str) -> tuple[Figure, ...]:
+    """Floor line, finish line, cut line, at the first mark; ``hem_terms`` is what the hem takes, as terms of a sum."""
     tape, first = spec.tape, drop.marks[0]
     found = [Figure("floor_line", "floor line", first.floor, _floor_working(spec))]
     worked_out = computed_floor(spec)
@@ -114,13 +134,15 @@ def drop_figures(spec: Spec, drop: DropPlan) -> tuple[Figure, ...]:
             "cut_line",
             "cut line",
             first.cut,
-            f"finish line {say(tape, first.finish)} {term(tape, -1, 'hem', spec.hem.depth)} "
-            f"{term(tape, -1, 'turn-under', spec.hem.turn_under)}",
+            f"finish line {say(tape, first.finish)} {hem_terms}",
         ),
     ]
     if spec.panel.length is not None:
+        lowered = plan_top(spec).lowered
         working = f"panel {say(tape, spec.panel.length)} {term(tape, -1, 'finish line', first.finish)}"
-        found.append(Figure("finished_length", "finished length", spec.panel.length - first.finish, working))
+        working += f" {term(tape, -1, 'new top edge below the old', lowered)}" if lowered else ""
+        finished = spec.panel.length - first.finish - lowered
+        found.append(Figure("finished_length", "finished length", finished, working))
     return tuple(found)
 
 
@@ -134,8 +156,9 @@ def _floor_working(spec: Spec) -> str:
 def _computed_working(spec: Spec) -> str:
     tape, old = spec.tape, hang_when_marked(spec)
     length, height = spec.panel.length or NOTHING, spec.drop.rod_to_floor or NOTHING
-    above = "header" if old.heading == "casing" else "upper seam"
-    return (
-        f"panel {say(tape, length)} {term(tape, -1, above, old.below_top)} "
-        f"{term(tape, -1, 'take-up', old.take_up)} {term(tape, -1, 'rod to floor', height)}"
-    )
+    terms = [f"panel {say(tape, length)}"]
+    lowered = plan_top(spec).lowered
+    if marked_by_new(spec) and lowered:
+        terms.append(term(tape, -1, "new top edge below the old", lowered))
+    terms += [term(tape, -1, each.label, each.raises) for each in old.terms]
+    return " ".join([*terms, term(tape, -1, "rod to floor", height)])

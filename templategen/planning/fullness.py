@@ -7,6 +7,7 @@ from fractions import Fraction
 from ..lengths import Length
 from ..lengths.counting import plural
 from ..spec import Spec
+from .widths import made_count, made_width
 from .wording import say, term
 
 
@@ -18,12 +19,12 @@ def run(spec: Spec) -> Length:
 def fullness(spec: Spec) -> Fraction:
     """Finished width of all the panels over the run; nought where there is no run."""
     covered = run(spec)
-    return spec.panel.count * spec.panel.width / covered if covered.mm > 0 else Fraction(0)
+    return made_count(spec) * made_width(spec) / covered if covered.mm > 0 else Fraction(0)
 
 
 def panels_for(spec: Spec, wanted: Fraction) -> int:
     """Panels of this width that give the fullness wanted."""
-    return -(-(wanted * run(spec)).mm // spec.panel.width.mm)
+    return -(-(wanted * run(spec)).mm // made_width(spec).mm)
 
 
 def fullness_working(spec: Spec) -> str:
@@ -32,5 +33,5 @@ def fullness_working(spec: Spec) -> str:
     beyond = [term(tape, 1, "overlap", rod.overlap)] if rod.overlap else []
     beyond += [term(tape, 1, "2 × return", rod.returns)] if rod.returns else []
     covered = " ".join([f"rod {say(tape, rod.length)}", *beyond])
-    panels = f"{plural(spec.panel.count, 'panel')} × {say(tape, spec.panel.width)}"
+    panels = f"{plural(made_count(spec), 'panel')} × {say(tape, made_width(spec))}"
     return f"{panels} ÷ {f'({covered})' if beyond else covered}"

@@ -9,10 +9,12 @@ from ..spec import Spec
 from . import advice
 from .drop import drop_figures, hang_figures, plan_drop
 from .fullness import fullness
-from .headings import HEADINGS, HeadingMaker
-from .hem import hem_figures, plan_hem
+from .headings import HEADINGS
+from .hems import HEMS
 from .offcut import offcut_figures, plan_offcut
-from .plan import Figure, LoopPlan, Notice, OffcutPlan, Plan
+from .plan import HeadingPlan, Notice, OffcutPlan, Plan, Section
+from .top import plan_top, top_figures
+from .widths import made_count, made_width
 
 
 def make_plan(spec: Spec) -> Plan:
@@ -22,60 +24,59 @@ def make_plan(spec: Spec) -> Plan:
     exception; only a spec that says nowhere how far the floor is away, which
     no spec that was read does, is refused.
     """
-    maker = maker_of(spec)
-    drop, hem, loops = plan_drop(spec), plan_hem(spec), maker.lay_out(spec)
-    offcut = plan_offcut(spec, drop, loops)
-    figures = (
-        *hang_figures(spec, drop),
-        *drop_figures(spec, drop),
-        *hem_figures(spec, hem),
-        *maker.figures(spec, loops),
-        *offcut_figures(spec, drop, offcut),
+    kind, hem_kind = HEADINGS[spec.heading.style], HEMS[spec.hem.style]
+    hem = hem_kind.plan(spec, spec.hem)
+    drop, top, heading = plan_drop(spec, hem.allowance), plan_top(spec), kind.lay_out(spec, spec.heading)
+    offcut = plan_offcut(spec, drop, kind.pieces(heading))
+    hangs = (*kind.hang_figures(spec, heading), *top_figures(spec, top), *hang_figures(spec, drop))
+    sections = (
+        Section("hang", "How it hangs", hangs),
+        Section("drop", "From the floor to the cut", drop_figures(spec, drop, hem_kind.terms(spec, hem))),
+        Section("hem", "The new hem", hem_kind.figures(spec, hem)),
+        Section("heading", kind.title, kind.figures(spec, heading)),
+        Section("offcut", "The offcut", offcut_figures(spec, drop, offcut)),
     )
     notices: list[Notice] = [
         *advice.hang_notices(spec, drop),
-        *advice.drop_notices(spec, drop),
-        *advice.old_hem_notices(spec, drop),
-        *advice.hem_notices(spec),
-        *maker.notices(spec, loops),
-        *advice.offcut_notices(spec, loops, offcut),
+        *advice.drop_notices(spec, drop, hem, top),
+        *advice.old_hem_notices(spec, drop, hem),
+        *hem_kind.notices(spec, hem),
+        *kind.notices(spec, heading),
+        *advice.offcut_notices(spec, offcut),
         *advice.fullness_notices(spec),
     ]
     return Plan(
         spec=spec,
         tape=spec.tape,
+        width=made_width(spec),
+        panels=made_count(spec),
         drop=drop,
         hem=hem,
-        heading=loops,
+        top=top,
+        heading=heading,
         offcut=offcut,
-        figures=_by_key(figures),
-        counts=MappingProxyType(_counts(spec, loops, offcut)),
+        sections=tuple(section for section in sections if section.figures),
+        figures=MappingProxyType({figure.key: figure for section in sections for figure in section.figures}),
+        counts=MappingProxyType(_counts(spec, heading, offcut)),
         ratios=MappingProxyType({"fullness": Fraction(fullness(spec))}),
         notices=advice.worst_first(notices),
     )
 
 
-def maker_of(spec: Spec) -> HeadingMaker:
-    """How the heading that the spec names is made."""
-    maker = HEADINGS[spec.heading.style].maker
-    assert maker is not None, f"nothing makes a heading of {spec.heading.style}"
-    return maker
-
-
-def _by_key(figures: tuple[Figure, ...]) -> MappingProxyType[str, Figure]:
-    return MappingProxyType({figure.key: figure for figure in figures})
-
-
-def _counts(spec: Spec, loops: LoopPlan, offcut: OffcutPlan) -> dict[str, int]:
-    return {
-        "panels": spec.panel.count,
-        "loops": loops.count,
-        "loops_needed": offcut.loops_needed,
-        "loops_per_strip": offcut.loops_per_strip,
-        "strips_needed": offcut.strips_needed,
-        "strips_clear": offcut.strips_clear,
-        "strips_as_cut": offcut.strips_as_cut,
-        "strips_unpicked": offcut.strips_unpicked,
-        "loops_available": offcut.loops_available,
-        "loops_available_unpicked": offcut.loops_available_unpicked,
-    }
+def _counts(spec: Spec, heading: HeadingPlan, offcut: OffcutPlan) -> dict[str, int]:
+    counts = {"panels": made_count(spec)}
+    things = f"{heading.thing}s"
+    if heading.marks:
+        counts[things] = heading.count
+    if plan := offcut.pieces:
+        counts |= {
+            f"{things}_needed": plan.needed,
+            f"{things}_per_strip": plan.per_strip,
+            "strips_needed": plan.strips_needed,
+            "strips_clear": plan.strips_clear,
+            "strips_as_cut": plan.strips_as_cut,
+            "strips_unpicked": plan.strips_unpicked,
+            f"{things}_available": plan.available,
+            f"{things}_available_unpicked": plan.available_unpicked,
+        }
+    return counts

@@ -1,11 +1,12 @@
-"""What is cut off the bottom, and how many loops can be cut from it."""
+"""What is cut off the bottom, and how many loops or tabs can be cut from it."""
 
 from __future__ import annotations
 
 from ..lengths import NOTHING, Length
 from ..spec import Spec
 from .drop import least_cut
-from .plan import DropPlan, Figure, LoopPlan, OffcutPlan
+from .plan import DropPlan, Figure, OffcutPlan, Pieces, PiecesPlan
+from .widths import made_count
 from .wording import say, term
 
 
@@ -14,8 +15,8 @@ def whole(length: Length, part: Length) -> int:
     return max(0, length // part) if part.mm > 0 else 0
 
 
-def plan_offcut(spec: Spec, drop: DropPlan, loops: LoopPlan) -> OffcutPlan:
-    """The offcuts of all panels: strips run across the panel's width, loops are cut off the strips.
+def plan_offcut(spec: Spec, drop: DropPlan, pieces: Pieces | None) -> OffcutPlan:
+    """The offcuts of all panels, and the ``pieces`` that the heading takes of them.
 
     Where the cut line slopes, what counts is the least depth across the width.
     """
@@ -23,22 +24,26 @@ def plan_offcut(spec: Spec, drop: DropPlan, loops: LoopPlan) -> OffcutPlan:
     depth = max(NOTHING, cut)
     unpicked = max(NOTHING, cut + panel.hem + panel.turn_under)
     clear = max(NOTHING, cut - panel.hem)
-    per_strip = whole(panel.width, loops.length)
-    needed = panel.count * loops.count
-    as_cut = panel.count * whole(depth, loops.strip)
-    let_down = panel.count * whole(unpicked, loops.strip)
-    return OffcutPlan(
-        depth=depth,
-        unpicked=unpicked,
-        clear=clear,
-        loops_per_strip=per_strip,
+    return OffcutPlan(depth, unpicked, clear, _pieces(spec, pieces, depth, unpicked, clear) if pieces else None)
+
+
+def _pieces(spec: Spec, pieces: Pieces, depth: Length, unpicked: Length, clear: Length) -> PiecesPlan:
+    """Strips run across the panel's width, pieces are cut off the strips."""
+    bought = spec.panel.count
+    per_strip = whole(spec.panel.width, pieces.length)
+    needed = made_count(spec) * pieces.on_each
+    as_cut = bought * whole(depth, pieces.strip)
+    let_down = bought * whole(unpicked, pieces.strip)
+    return PiecesPlan(
+        pieces=pieces,
+        per_strip=per_strip,
         strips_needed=-(-needed // max(1, per_strip)),
-        strips_clear=panel.count * whole(clear, loops.strip),
+        strips_clear=bought * whole(clear, pieces.strip),
         strips_as_cut=as_cut,
         strips_unpicked=let_down,
-        loops_needed=needed,
-        loops_available=as_cut * per_strip,
-        loops_available_unpicked=let_down * per_strip,
+        needed=needed,
+        available=as_cut * per_strip,
+        available_unpicked=let_down * per_strip,
     )
 
 

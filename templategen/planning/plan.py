@@ -66,19 +66,30 @@ class DropPlan:
 
 
 @dataclass(frozen=True, slots=True)
-class HemPlan:
-    """The new double-fold hem."""
+class HemLine:
+    """A line that the hem gauge card shows."""
 
+    name: str
+    length: Length
+    """From the card's base edge up."""
+    kind: Literal["fold", "mark", "stitch"]
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HemPlan:
+    """The new hem; each kind of hem has a plan of its own that adds to this."""
+
+    style: str
     depth: Length
-    turn_under: Length
-    fold_to_turn: Length
-    """From the raw edge to the line that the raw edge is folded to: twice the turn-under."""
-    fold_to_depth: Length
-    """From the first fold to the line that it is folded to: twice the depth."""
-    stitch_line: Length
-    """From the finished bottom edge up to the row of stitching."""
+    """Finished depth."""
     allowance: Length
-    """Cloth below the finished edge: depth + turn-under."""
+    """Cloth of the panel below the finished edge; negative where the hem is sewn on and the panel ends above it."""
+    stitch_line: Length
+    """From the finished bottom edge up to the row of stitching that holds the hem."""
+    lines: tuple[HemLine, ...]
+    """What the hem gauge card shows, from its base edge up."""
+    steps: tuple[Length, ...]
+    """What the steps of the card measure; from the lowest up, none twice."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,24 +101,40 @@ class HeadingMark:
 
 
 @dataclass(frozen=True, slots=True)
-class LoopPlan:
-    """Loops sewn to the back of the casing."""
+class TopPlan:
+    """The cloth along the top: what the new heading needs doubled, and whether the top is folded anew for it."""
 
+    doubled: Length
+    """How deep the cloth is doubled along the top, as the panel came and after anything cut off."""
+    needed: Length
+    """How deep the new heading needs it doubled."""
+    refolded: bool
+    """Whether the old top is let down, or cut off, and folded over again."""
+    lowered: Length
+    """How far the new top edge lies below the old one; negative where it lies above it."""
+
+    @property
+    def reach(self) -> Length:
+        """From the new top edge down to where the heading ends."""
+        return self.needed if self.refolded else max(self.doubled, self.needed)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class HeadingPlan:
+    """The new heading of one panel; each kind of heading has a plan of its own that adds to this."""
+
+    style: str
+    thing: str
+    """What stands at each mark: "loop", "eyelet"."""
     marks: tuple[HeadingMark, ...]
-    """The centre of each loop."""
+    """Where the centre of each is, from the left end of the top edge, the back towards you; none for a heading
+    without marks."""
+    thing_width: Length
+    """How wide it is along the edge; nothing where it is a point."""
     edge_inset: Length
+    """Panel edge to the first centre."""
     pitch: Length
-    length: Length
-    """Cut length."""
-    width: Length
-    """Finished width."""
-    strip: Length
-    """Cut width of the strip the loops are folded from."""
-    lower_allowance: Length
-    upper_turn: Length
-    tube_depth: Length
-    upper_seam: Length
-    """Panel's top edge down to the loop's upper seam."""
+    """Centre to centre; nothing where there are fewer than two."""
 
     @property
     def count(self) -> int:
@@ -115,8 +142,41 @@ class LoopPlan:
 
 
 @dataclass(frozen=True, slots=True)
+class Pieces:
+    """Small pieces that a heading takes, all alike, cut off strips: loops, tabs."""
+
+    thing: str
+    """"loop"."""
+    on_each: int
+    """How many each panel takes."""
+    length: Length
+    """Cut length of one, along its strip."""
+    strip: Length
+    """Cut width of the strip: twice the finished width and the seam allowance."""
+    seam_allowance: Length
+    """On the long seam of the strip."""
+
+
+@dataclass(frozen=True, slots=True)
+class PiecesPlan:
+    """Whether the pieces can be cut from the offcuts."""
+
+    pieces: Pieces
+    per_strip: int
+    strips_needed: int
+    """Over all panels."""
+    strips_clear: int
+    """From all panels, above the old hem."""
+    strips_as_cut: int
+    strips_unpicked: int
+    needed: int
+    available: int
+    available_unpicked: int
+
+
+@dataclass(frozen=True, slots=True)
 class OffcutPlan:
-    """What is cut off, and whether the loops can be cut from it."""
+    """What is cut off, and what it yields."""
 
     depth: Length
     """As it hangs, old hem still folded: the least across the width; nothing where nothing comes off."""
@@ -124,16 +184,19 @@ class OffcutPlan:
     """The same with the old hem let down."""
     clear: Length
     """Depth of single cloth above the old hem."""
-    loops_per_strip: int
-    strips_needed: int
-    """Over all panels."""
-    strips_clear: int
-    """From all panels, above the old hem."""
-    strips_as_cut: int
-    strips_unpicked: int
-    loops_needed: int
-    loops_available: int
-    loops_available_unpicked: int
+    pieces: PiecesPlan | None = None
+    """The pieces that the heading takes; None where it takes none."""
+
+
+@dataclass(frozen=True, slots=True)
+class Section:
+    """Figures that belong together."""
+
+    key: str
+    """"hang", "drop", "hem", "heading", "offcut"."""
+    title: str
+    """"From the floor to the cut"."""
+    figures: tuple[Figure, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -142,12 +205,19 @@ class Plan:
 
     spec: Spec
     tape: Tape
+    width: Length
+    """Finished width of a panel as it is made."""
+    panels: int
+    """How many panels are made."""
     drop: DropPlan
     hem: HemPlan
-    heading: LoopPlan
+    top: TopPlan
+    heading: HeadingPlan
     offcut: OffcutPlan
+    sections: tuple[Section, ...]
+    """Every number, in the order of the work."""
     figures: Mapping[str, Figure]
-    """By key, in the order of the work; the keys that plan.json names, and more."""
+    """The same by key: the keys that plan.json names, and more."""
     counts: Mapping[str, int]
     ratios: Mapping[str, Fraction]
     notices: tuple[Notice, ...]

@@ -9,36 +9,14 @@ from textwrap import wrap
 
 from ..lengths.counting import plural
 from .fullness import fullness_working
-from .plan import Figure, Plan
+from .headings import HEADINGS
+from .plan import Figure, PiecesPlan, Plan
 from .wording import decimal, say
 
 WIDTH = 96
 _LABEL, _SHOWN = 23, 27
 _INDENT = "  "
 _TIE = "\N{NO-BREAK SPACE}"
-
-SECTIONS: tuple[tuple[str, tuple[str, ...]], ...] = (
-    ("How it hangs", ("loop_length", "tube_depth", "upper_seam", "take_up_old", "take_up_new", "hang_shift")),
-    (
-        "From the floor to the cut",
-        ("floor_line", "computed_floor_line", "clearance", "finish_line", "cut_line", "finished_length"),
-    ),
-    (
-        "The new hem",
-        (
-            "hem_depth",
-            "hem_turn_under",
-            "hem_allowance",
-            "hem_fold_to_turn",
-            "hem_fold_to_depth",
-            "stitch_line",
-        ),
-    ),
-    ("The loops", ("edge_inset", "loop_pitch", "loop_width", "loop_strip")),
-    ("The offcut", ("offcut_depth", "offcut_unpicked", "offcut_clear")),
-)
-"""The figures by section, in the order of the work. Heights are up from the old bottom edge."""
-
 
 def tell_plan(plan: Plan) -> str:
     """The text of ``templategen plan``, at most 96 columns wide, ending in a line feed."""
@@ -52,16 +30,14 @@ def _title(plan: Plan) -> list[str]:
 
 
 def _sections(plan: Plan) -> Iterator[list[str]]:
-    told: set[str] = set()
-    for heading, keys in SECTIONS:
-        told.update(keys)
-        yield _section(plan, heading, [plan.figures[key] for key in keys if key in plan.figures])
-    yield _section(plan, "Also", [figure for key, figure in plan.figures.items() if key not in told])
+    """Every number. Heights are up from the old bottom edge."""
+    for section in plan.sections:
+        yield _section(plan, section.title, section.figures)
 
 
-def _section(plan: Plan, heading: str, figures: list[Figure]) -> list[str]:
+def _section(plan: Plan, heading: str, figures: tuple[Figure, ...]) -> list[str]:
     rows = [_row(figure.label, plan.tape.show(figure.value), figure.working) for figure in figures]
-    return [heading, *chain.from_iterable(rows)] if rows else []
+    return [heading, *chain.from_iterable(rows)]
 
 
 def _row(label: str, shown: str, working: str) -> list[str]:
@@ -72,8 +48,15 @@ def _row(label: str, shown: str, working: str) -> list[str]:
 
 
 def _marks(plan: Plan) -> list[str]:
+    if not plan.heading.marks:
+        return []
     places = [f"{mark.label}: {plan.tape.show(mark.at)}" for mark in plan.heading.marks]
-    return ["Loop centres, from the left end of the top edge, the back towards you", *_columns(places)]
+    return [f"{marks_said(plan)}, from the left end of the top edge, the back towards you", *_columns(places)]
+
+
+def marks_said(plan: Plan) -> str:
+    """What the marks along the heading are: "Loop centres"."""
+    return HEADINGS[plan.heading.style].marks_said
 
 
 def _cut_lines(plan: Plan) -> list[str]:
@@ -100,21 +83,27 @@ def _columns(entries: list[str]) -> list[str]:
 
 
 def _counts(plan: Plan) -> list[str]:
-    counts = plan.counts
-    from_each = f"{plural(counts['loops_per_strip'], 'loop')} from a strip"
-    panels = plural(counts["panels"], "panel")
-    rows = (
-        _row("loops", f"{counts['loops']} on each panel", f"× {panels} = {counts['loops_needed']} needed"),
-        _row("strips for them", f"{counts['strips_needed']} needed", from_each),
-        _row(
-            "loops in the offcuts",
-            f"{counts['loops_available']} as cut",
-            f"{plural(counts['strips_as_cut'], 'strip')}; {counts['loops_available_unpicked']} with the "
-            f"old hem let down, {plural(counts['strips_unpicked'], 'strip')}",
-        ),
-        _row("fullness", f"{decimal(float(plan.ratios['fullness']))} times", fullness_working(plan.spec)),
-    )
+    heading, panels = plan.heading, plural(plan.panels, "panel")
+    rows = []
+    if heading.marks:
+        needed = f"× {panels} = {heading.count * plan.panels} needed"
+        rows.append(_row(f"{heading.thing}s", f"{heading.count} on each panel", needed))
+    rows += _pieces(plan.offcut.pieces) if plan.offcut.pieces else []
+    rows.append(_row("fullness", f"{decimal(float(plan.ratios['fullness']))} times", fullness_working(plan.spec)))
     return ["Counts", *chain.from_iterable(rows)]
+
+
+def _pieces(plan: PiecesPlan) -> Iterator[list[str]]:
+    thing, things = plan.pieces.thing, f"{plan.pieces.thing}s"
+    yield _row(
+        "strips for them", f"{plan.strips_needed} needed", f"{plural(plan.per_strip, thing)} from a strip"
+    )
+    yield _row(
+        f"{things} in the offcuts",
+        f"{plan.available} as cut",
+        f"{plural(plan.strips_as_cut, 'strip')}; {plan.available_unpicked} with the old hem let down, "
+        f"{plural(plan.strips_unpicked, 'strip')}",
+    )
 
 
 def _notices(plan: Plan) -> Iterator[list[str]]:

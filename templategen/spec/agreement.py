@@ -9,7 +9,9 @@ from ..bars import Reading, Readings, faults_in
 from ..errors import Fault
 from ..lengths.showing import STEPS
 from ..papers import paper_named, unknown_paper
+from .catalogue import FIELDS
 from .typed import as_typed
+from .values import example
 
 
 class Answers:
@@ -46,6 +48,7 @@ class Answers:
 def disagreements(answers: Answers) -> Iterator[Fault]:
     """Every fault between fields that are each right in themselves."""
     yield from _drop(answers)
+    yield from _old_heading(answers)
     yield from _hems(answers)
     yield from _loops(answers)
     yield from _inset(answers)
@@ -68,6 +71,29 @@ def _drop(answers: Answers) -> Iterator[Fault]:
             "panel.length", "",
             "missing, and needed where only drop.rod_to_floor says where the floor is; write the length from "
             "top edge to bottom edge, measured flat, or mark the floor and write drop.floor_marks",
+        )
+
+
+def _old_heading(answers: Answers) -> Iterator[Fault]:
+    old, new = answers.values.get("panel.heading.style"), answers.values.get("heading.style")
+    hung_by = answers.typed("drop.hung_by")
+    if hung_by == '"casing"' and old not in ("casing", None):
+        yield Fault(
+            "drop.hung_by", hung_by,
+            f"the panel came with {old}, by panel.heading.style; write \"old heading\" or \"new heading\"",
+        )
+    casing = answers.values.get("panel.casing")
+    if casing is None or casing:
+        return
+    need = "the panel came with a casing" if old == "casing" else ""
+    if new == "back loops" and not need:
+        need = "loops are sewn to one"
+    if need:
+        missing = "no casing at all" if answers.given("panel.casing") else "missing"
+        yield Fault(
+            "panel.casing", answers.typed("panel.casing"),
+            f"{missing}, and {need}; write {FIELDS['panel.casing'].about.meaning}, for example "
+            f"{example(FIELDS['panel.casing'], answers.values.get('units'))}",
         )
 
 

@@ -10,7 +10,7 @@ from ..errors import Fault, Refusal
 from ..lengths.showing import Units
 from .catalogue import FIELDS, TABLES, SpecField
 from .reading import read_spec
-from .starting import said_of, spec_text
+from .starting import said_of, spec_text, usual_styles
 from .values import Undecided, Wrong, example, read_value
 
 Ask = Callable[[str, str], str]
@@ -26,7 +26,7 @@ def interview(ask: Ask, say: Say) -> str:
     person gives up) goes through.
     """
     answers = _Answers(ask, say)
-    answers.go_through(field for field in FIELDS.values() if field.about.asked)
+    answers.go_through(list(FIELDS.values()))
     while True:
         text = spec_text(answers.literals, answers.units)
         try:
@@ -35,7 +35,7 @@ def interview(ask: Ask, say: Say) -> str:
             say("These answers do not go together:")
             for fault in refusal.faults:
                 say(str(fault))
-            answers.go_through(_to_ask_again(refusal.faults))
+            answers.go_through(_to_ask_again(refusal.faults), again=True)
         else:
             return text
 
@@ -48,14 +48,22 @@ class _Answers:
         self.units: Units = "inch"
         self.literals: dict[str, str] = {}
 
-    def go_through(self, fields: Iterable[SpecField]) -> None:
+    def go_through(self, fields: Iterable[SpecField], *, again: bool = False) -> None:
+        """Asks for those of the fields that there are; ``again``, for those too that nobody is asked at first."""
         table = ""
         for field in fields:
+            if not self._asked(field, again):
+                continue
             if field.table != table:
                 table = field.table
                 self._say("")
                 self._say(TABLES[table])
             self._question(field)
+
+    def _asked(self, field: SpecField, again: bool) -> bool:
+        """Whether it belongs to the kinds that are chosen so far, and is asked for or cannot be left out."""
+        chosen = usual_styles() | {path: json.loads(literal) for path, literal in self.literals.items()}
+        return field.there(chosen) and (field.about.asked or field.required or again)
 
     def _question(self, field: SpecField) -> None:
         """Asks until the answer can be read."""

@@ -10,29 +10,24 @@ from __future__ import annotations
 
 from typing import Annotated, Literal
 
-from pydantic import BaseModel, ConfigDict, PrivateAttr
+from pydantic import PrivateAttr
 
 from ..bars import Bar, Reading, Readings
-from ..lengths import NOTHING, Length, Tape, inches, millimetres
+from ..lengths import NOTHING, Length, Tape, millimetres
 from ..papers import LEAST, LONGEST, Orientation
 from .about import MORE_THAN_NOTHING, NOTHING_OR_MORE, About, Limit
-
-_60_M = Limit(millimetres(60_000), "60 m (about 196 ft)")
-_1_M = Limit(millimetres(1000), "1 m (about 39 in)")
-_100_MM = Limit(millimetres(100), "100 mm (about 4 in)")
-
-
-class _Table(BaseModel):
-    model_config = ConfigDict(frozen=True, extra="forbid", arbitrary_types_allowed=True)
+from .headings import Casing, Heading
+from .hems import Hem
+from .table import MOST_1_M, MOST_60_M, MOST_100_MM, Measured, Table
 
 
-class Rod(_Table):
+class Rod(Table):
     """The rod or pole that the panels hang from."""
 
     length: Annotated[Length, About(
         "the length from bracket to bracket", "60 in", "1500 mm",
         "Use a steel or wooden rule: a cloth tape stretches.",
-        least=MORE_THAN_NOTHING, most=_60_M)]
+        least=MORE_THAN_NOTHING, most=MOST_60_M)]
     diameter: Annotated[Length, About(
         "the thickness of the rod", "3/4 in", "20 mm",
         "Lay a rule across its end, or divide the distance once round it by 3.14.",
@@ -41,15 +36,15 @@ class Rod(_Table):
     overlap: Annotated[Length, About(
         "how far two panels overlap where they meet", "0 in", "0 mm",
         left_out="no overlap", asked=False,
-        least=NOTHING_OR_MORE, most=_1_M)] = NOTHING
+        least=NOTHING_OR_MORE, most=MOST_1_M)] = NOTHING
     returns: Annotated[Length, About(
         "from the front of the rod back to the wall, at one end", "0 in", "0 mm",
         "Fill it in only where the cloth goes round the end of the rod to the wall.",
         left_out="no return", asked=False,
-        least=NOTHING_OR_MORE, most=_1_M)] = NOTHING
+        least=NOTHING_OR_MORE, most=MOST_1_M)] = NOTHING
 
 
-class Panel(_Table):
+class Panel(Table):
     """The panel as it is now, before any cutting, and how many are alike."""
 
     count: Annotated[int, About(
@@ -59,32 +54,42 @@ class Panel(_Table):
     width: Annotated[Length, About(
         "the finished width, side hem to side hem", "54 in", "1370 mm",
         "Measure at the top, the middle and the bottom, flat, not pulled. If they differ, write the top one.",
-        least=_100_MM, most=_60_M)]
+        least=MOST_100_MM, most=MOST_60_M)]
     length: Annotated[Length | None, About(
         "the length from top edge to bottom edge, measured flat", "96 in", "2440 mm",
         "Measure at both sides and in the middle: the label is often an inch or two out.",
         left_out="the finished length is not worked out, and the floor marks cannot be held against the rod",
-        least=MORE_THAN_NOTHING, most=_60_M)] = None
+        least=MORE_THAN_NOTHING, most=MOST_60_M)] = None
     casing: Annotated[Length, About(
         "from the top of the casing down to its stitch line", "3 in", "75 mm",
-        "The casing is the tube that the rod goes through. Do not count cloth that stands above it.",
-        least=MORE_THAN_NOTHING, most=_1_M)]
+        "The casing is the tube that the rod goes through. Do not count cloth that stands above it. Where the "
+        "panel came with another heading, write how deep the cloth is doubled along its top.",
+        left_out="the cloth is single along the top, as it can be only where the panel came with another heading",
+        least=NOTHING_OR_MORE, most=MOST_1_M)] = NOTHING
     header: Annotated[Length, About(
         "the cloth standing above the casing", "0 in", "0 mm",
         "From the casing's upper stitch line to the panel's top edge; 0 where the casing is the top.",
         left_out="no header",
-        least=NOTHING_OR_MORE, most=_1_M)] = NOTHING
+        least=NOTHING_OR_MORE, most=MOST_1_M)] = NOTHING
     hem: Annotated[Length, About(
         "the depth of the hem it came with", "2 in", "50 mm",
         "From the bottom edge up to the stitching; 0 where the edge is raw.",
-        least=NOTHING_OR_MORE, most=_1_M)]
+        least=NOTHING_OR_MORE, most=MOST_1_M)]
     turn_under: Annotated[Length, About(
         "the cloth turned under inside that hem", "3/8 in", "10 mm",
         "Feel for the raw edge inside the hem, or unpick an inch; 0 where nothing is turned under.",
-        least=NOTHING_OR_MORE, most=_1_M)]
+        least=NOTHING_OR_MORE, most=MOST_1_M)]
+    top_turn: Annotated[Length, About(
+        "the cloth turned under inside the casing, along its stitch line", "3/8 in", "10 mm",
+        "Used only where the casing has to be let down and the top folded anew.",
+        left_out="nothing turned under", asked=False, least=NOTHING_OR_MORE, most=MOST_1_M)] = NOTHING
+    heading: Annotated[Heading, Measured(), About(
+        "the heading that the panel came with", "casing", "casing",
+        "Fill it in where the panel came with another heading than a casing, or hangs by one.",
+        left_out="a casing", asked=False)] = Casing(style="casing")
 
 
-class Drop(_Table):
+class Drop(Table):
     """Where the floor is: marks on the hanging cloth, or rod to floor, or both, to check each other."""
 
     floor_marks: Annotated[tuple[Length, ...], About(
@@ -95,18 +100,19 @@ class Drop(_Table):
         "on a level floor; otherwise mark several, evenly spaced from edge to edge, and write them from left "
         "to right as you stand before the hanging panel. A panel that ends above the floor has a negative mark.",
         left_out="worked out from rod_to_floor and the panel's length",
-        least=Limit(millimetres(-5000), "−5 m (about −16 ft)"), most=_60_M)] = ()
-    hung_by: Annotated[Literal["casing", "new heading"], About(
+        least=Limit(millimetres(-5000), "−5 m (about −16 ft)"), most=MOST_60_M)] = ()
+    hung_by: Annotated[Literal["casing", "old heading", "new heading"], About(
         "what it hung by when the floor was marked", "casing", "casing",
         "The heading changes how low the hem hangs, so this matters: \"casing\" if the rod was through the "
-        "casing, \"new heading\" if the new loops were already on the rod.",
-        left_out="casing")] = "casing"
+        "casing, \"old heading\" if it hung by another heading that it came with, \"new heading\" if the new "
+        "loops, tabs, eyelets or hooks already hung on the rod.",
+        left_out="what the panel came with")] = "casing"
     rod_to_floor: Annotated[Length | None, About(
         "from the top of the rod down to the floor", "82 in", "2087 mm",
         "Measure with a steel rule or a rigid tape, plumb, at both ends of the rod and in the middle; write "
         "the least.",
         left_out="the floor marks alone say where the floor is",
-        least=MORE_THAN_NOTHING, most=_60_M)] = None
+        least=MORE_THAN_NOTHING, most=MOST_60_M)] = None
     clearance: Annotated[Length, About(
         "how far above the floor the finished hem hangs", "3/4 in", "20 mm",
         "0 just touches; a negative length breaks on the floor. Handbooks say 3/8 to 2 in (10 to 50 mm).",
@@ -114,65 +120,13 @@ class Drop(_Table):
         most=Limit(millimetres(10_000), "10 m (about 33 ft)"))]
 
 
-class Hem(_Table):
-    """The new bottom hem: a double fold."""
-
-    depth: Annotated[Length, About(
-        "the finished depth of the new hem", "4 in", "100 mm",
-        "Two to four inches (50 to 100 mm) is usual for a panel that reaches the floor.",
-        least=MORE_THAN_NOTHING, most=_1_M)]
-    turn_under: Annotated[Length, About(
-        "the cloth turned under inside the new hem", "5/8 in", "15 mm",
-        "On sheer cloth make it as deep as the hem, so that the raw edge does not show.",
-        least=MORE_THAN_NOTHING, most=_1_M)]
-
-
-class Heading(_Table):
-    """The new heading: loops sewn to the back of the casing, and hung on the rod."""
-
-    style: Annotated[Literal["back loops"], About(
-        "the kind of heading", "back loops", "back loops")]
-    count: Annotated[int | None, About(
-        "the number of loops on each panel", 9, 9,
-        left_out="chosen, none too far from the next, and odd, so that one is in the middle",
-        asked=False, least=Limit(2, "2"), most=Limit(2000, "2000"))] = None
-    edge_inset: Annotated[Length | None, About(
-        "from the panel's edge to the centre of the end loop", "1 1/4 in", "32 mm",
-        left_out="chosen", asked=False,
-        least=MORE_THAN_NOTHING, most=_60_M)] = None
-    loop_length: Annotated[Length | None, About(
-        "the cut length of a loop", "3 1/4 in", "85 mm",
-        left_out="as long as the casing is deep", asked=False,
-        least=MORE_THAN_NOTHING, most=_1_M)] = None
-    loop_width: Annotated[Length | None, About(
-        "the finished width of a loop", "1 1/8 in", "28 mm",
-        left_out="chosen", asked=False,
-        least=MORE_THAN_NOTHING, most=_1_M)] = None
-    lower_allowance: Annotated[Length, About(
-        "how much of the loop's length is below its lower seam", "3/8 in", "10 mm",
-        left_out="3/8 in", asked=False,
-        least=MORE_THAN_NOTHING, most=_1_M)] = inches("3/8")
-    upper_turn: Annotated[Length, About(
-        "how much of the loop's length is turned under at its upper seam", "5/8 in", "15 mm",
-        left_out="5/8 in", asked=False,
-        least=MORE_THAN_NOTHING, most=_1_M)] = inches("5/8")
-    max_pitch: Annotated[Length | None, About(
-        "the most there may be from one loop's centre to the next", "10 in", "250 mm",
-        left_out="chosen by the weight of the cloth", asked=False,
-        least=MORE_THAN_NOTHING, most=_60_M)] = None
-    seam_allowance: Annotated[Length, About(
-        "the allowance on the long seam of the strip that loops are made from", "1/4 in", "6 mm",
-        left_out="1/4 in", asked=False,
-        least=MORE_THAN_NOTHING, most=_100_MM)] = inches("1/4")
-
-
 def _margin(side: str, usual: int) -> About:
     return About(
         f"the margin left blank at the {side} of the sheet", f"{usual} mm", f"{usual} mm",
-        left_out=f"{usual} mm", asked=False, least=NOTHING_OR_MORE, most=_100_MM)
+        left_out=f"{usual} mm", asked=False, least=NOTHING_OR_MORE, most=MOST_100_MM)
 
 
-class Margins(_Table):
+class Margins(Table):
     """The part of each sheet that the printer cannot reach."""
 
     left: Annotated[Length, _margin("left", 10)] = millimetres(10)
@@ -185,7 +139,7 @@ _LEAST_PAPER = Limit(Length(LEAST), "90 mm (about 3 1/2 in)")
 _MOST_PAPER = Limit(Length(LONGEST), "5080 mm (200 in)")
 
 
-class Paper(_Table):
+class Paper(Table):
     """What the templates are printed on: a paper by its name, by its size, or a roll; and what is put on it."""
 
     name: Annotated[str | None, About(
@@ -217,16 +171,16 @@ class Paper(_Table):
     margins: Margins = Margins()
 
 
-class Printer(_Table):
+class Printer(Table):
     """What the check bars of a printed page measured, if that is not what they say: up to three in a hundred."""
 
     across: Annotated[Length, About(
         "what the bar across the sheet measures, nominally 100 mm", "100 mm", "100 mm",
         "Print one page of a kit that is not corrected, and measure its bars with a steel rule to half a millimetre.",
-        left_out="100 mm", asked=False, least=MORE_THAN_NOTHING, most=_60_M)] = millimetres(100)
+        left_out="100 mm", asked=False, least=MORE_THAN_NOTHING, most=MOST_60_M)] = millimetres(100)
     along: Annotated[Length, About(
         "what the bar along the sheet measures, nominally 100 mm", "100 mm", "100 mm",
-        left_out="100 mm", asked=False, least=MORE_THAN_NOTHING, most=_60_M)] = millimetres(100)
+        left_out="100 mm", asked=False, least=MORE_THAN_NOTHING, most=MOST_60_M)] = millimetres(100)
     bar: Annotated[Bar | None, About(
         "which of the two bars was measured, \"100 mm\" or \"4 in\", the same across and along", "100 mm", "100 mm",
         left_out="the bars of 100 mm", asked=False)] = None
@@ -237,7 +191,7 @@ class Printer(_Table):
         return Readings(Reading(self.across, self.bar), Reading(self.along, self.bar))
 
 
-class Spec(_Table):
+class Spec(Table):
     """One job: the panels at one window."""
 
     title: Annotated[str, About(
@@ -255,8 +209,9 @@ class Spec(_Table):
     rod: Rod
     panel: Panel
     drop: Drop
-    hem: Hem
-    heading: Heading
+    hem: Annotated[Hem, About(
+        "the kind of hem", "double fold", "double fold", left_out="double fold", asked=False)]
+    heading: Annotated[Heading, About("the kind of heading", "back loops", "back loops")]
     paper: Paper = Paper()
     printer: Printer = Printer()
 

@@ -92,20 +92,33 @@ class _Found:
         values: dict[str, Any] = {}
         for path, field in FIELDS.items():
             if path not in self.raw:
-                if self.misnamed & {path, field.table}:
+                if self.misnamed & {path, field.table} or not field.there(values):
                     continue
                 if field.required:
                     self.faults.append(_missing(field, values.get("units")))
                 else:
                     values[path] = field.default
                 continue
+            if not field.there(values) and field.chooser in values:
+                self.faults.append(_not_there(field, self.raw[path], values[field.chooser]))
+                continue
             try:
-                values[path] = read_value(field, self.raw[path], values.get("units"))
+                value = read_value(field, self.raw[path], values.get("units"))
             except Wrong as wrong:
                 self.faults += wrong.faults
             except Undecided:
                 pass  # units are missing or wrong, and that is the fault
+            else:
+                if field.there(values):  # else the style is missing or wrong, and that is the fault
+                    values[path] = value
         return values
+
+
+def _not_there(field: SpecField, value: Any, chosen: str) -> Fault:
+    """The fault of a field that belongs to another style than the one chosen."""
+    styles = [as_typed(style) for style in field.styles]
+    right = f"not used where {field.chooser} is {as_typed(chosen)}; it belongs to {' and '.join(styles)}; leave it out"
+    return Fault(field.path, as_typed(value), right)
 
 
 def _missing(field: SpecField, units: Any) -> Fault:

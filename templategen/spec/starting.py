@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+import json
 import textwrap
 from collections.abc import Iterator, Mapping
 
 from ..lengths.showing import Units
-from .catalogue import FIELDS, TABLES, SpecField
+from .catalogue import FIELDS, STYLE, TABLES, SpecField
+from .typed import as_typed
 from .values import example
 
 _WIDTH = 88
@@ -21,31 +23,57 @@ a line is a note. A line that begins with # is left out: take the # away to fill
 """
 
 
-def starting_spec(units: Units = "inch") -> str:
-    """A valid spec with a note to each field; fields that are seldom needed stand in it as notes."""
-    literals = {path: example(field, units) for path, field in FIELDS.items() if field.about.asked}
-    return spec_text(literals | {"units": f'"{units}"'}, units)
+def starting_spec(units: Units = "inch", styles: Mapping[str, str] | None = None) -> str:
+    """A valid spec with a note to each field; fields that are seldom needed stand in it as notes.
+
+    ``styles`` are the kinds it is for, ``{"heading.style": "eyelets"}``; the other choices are the usual ones.
+    """
+    chosen = usual_styles() | dict(styles or {})
+    literals = {
+        path: as_typed(chosen[path]) if path in chosen else example(field, units)
+        for path, field in FIELDS.items()
+        if field.there(chosen) and (field.about.asked or path in (styles or {}) or _needed(field))
+    }
+    if chosen["panel.heading.style"] != "casing":
+        literals["drop.hung_by"] = as_typed("old heading")
+    return spec_text(literals, units)
+
+
+def usual_styles() -> dict[str, str]:
+    """What is chosen where nobody has: the default of each choice among kinds, or else its sample."""
+    choosers = (field for field in FIELDS.values() if field.name == STYLE)
+    return {field.path: str(field.default or field.about.inch) for field in choosers}
+
+
+def _needed(field: SpecField) -> bool:
+    """Whether it cannot be left out where the kind of its table has been chosen."""
+    return field.required and bool(field.styles)
 
 
 def spec_text(literals: Mapping[str, str], units: Units) -> str:
-    """The text of a spec: ``literals`` by path, as they stand in the file; the other fields as notes."""
+    """The text of a spec: ``literals`` by path, as they stand in the file; the other fields as notes.
+
+    Fields that do not belong to the kinds that are chosen are left out.
+    """
+    chosen = usual_styles()
+    chosen |= {path: json.loads(literal) for path, literal in literals.items() if path in chosen}
     lines = [*_notes(_OPENING), ""]
-    lines += _table("", literals, units)
+    lines += _table("", literals, units, chosen)
     for table, holds in TABLES.items():
         filled = any(path.startswith(f"{table}.") for path in literals)
         lines += ["", f"[{table}]" if filled else f"# [{table}]", *_notes(holds), ""]
-        lines += _table(table, literals, units)
+        lines += _table(table, literals, units, chosen)
     return "\n".join(lines).rstrip() + "\n"
 
 
-def _table(table: str, literals: Mapping[str, str], units: Units) -> Iterator[str]:
-    fields = [field for field in FIELDS.values() if field.table == table]
+def _table(table: str, literals: Mapping[str, str], units: Units, chosen: Mapping[str, str]) -> Iterator[str]:
+    fields = [field for field in FIELDS.values() if field.table == table and field.there(chosen)]
     for field in fields:
         yield from _notes(said_of(field))
         if field.path in literals:
             yield f"{field.name} = {literals[field.path]}"
         else:
-            yield f"# {field.name} = {example(field, units)}"
+            yield f"# {field.name} = {as_typed(chosen[field.path]) if field.path in chosen else example(field, units)}"
         if field is not fields[-1]:
             yield ""
 
@@ -54,6 +82,9 @@ def said_of(field: SpecField) -> str:
     """Everything that is said about a field, in sentences."""
     about = field.about
     sentences = [f"{about.meaning[0].upper()}{about.meaning[1:]}."]
+    if field.name == STYLE and len(field.choices) > 1:
+        *most, last = map(as_typed, field.choices)
+        sentences.append(f"One of {', '.join(most)} and {last}.")
     if about.measure:
         sentences.append(about.measure)
     if about.left_out:

@@ -34,11 +34,11 @@ def draw_templates(plan: Plan, only: tuple[str, ...] = (), choices: Choices | No
         if only and name not in only:
             continue
         if name == STRIP:
-            (strip,) = (half_strip.draw if choices.half_strip else draw)(plan)
-            drawings += copies(strip, choices.strips)
+            for strip in (half_strip.draw if choices.half_strip else draw)(plan):
+                drawings += copies(strip, choices.strips)
         else:
             drawings += draw(plan)
     return drawings
 
 
-__all__ = ["STRIPS", "TEMPLATES", "Choices", "draw_templates"]
+__all__ = ["STRIP", "STRIPS", "TEMPLATES", "Choices", "draw_templates"]

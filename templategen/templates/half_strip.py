@@ -75,19 +75,21 @@ def draw(plan: Plan) -> list[Drawing]:
     right half are listed at the places of those of the left.
     """
     loops = plan.heading
-    end = plan.spec.panel.width.mm / 2
+    if not loops.marks:
+        return []
+    end = plan.width.mm / 2
     places = [mark.at.mm for mark in loops.marks[: (loops.count + 1) // 2]]
     rows = _rows(plan, places, end)
     odd = bool(loops.count % 2)
     items: list[Item] = [*path(LineType.CUT, [(0, 0), (end, 0), (end, -DEPTH), (0, -DEPTH), (0, 0)])]
     for at in places:
-        items += _loop(at, loops.width.mm / 2, end)
+        items += _loop(at, loops.thing_width.mm / 2, end)
     for row, turned in zip(rows, (False, True), strict=True):
         items += (item for label in row for item in label.items(turned))
         items += _end_words(row, end, odd, turned)
         items += _turn_words(row, turned)
     right = zip(reversed(loops.marks[len(places) :]), places, strict=False)
-    high = AT_EDGE if loops.pitch.mm - loops.width.mm >= _ROOM_BETWEEN_LOOPS else _CLEAR
+    high = AT_EDGE if loops.pitch.mm - loops.thing_width.mm >= _ROOM_BETWEEN_LOOPS else _CLEAR
     return [
         Drawing(
             name="half strip",
@@ -105,7 +107,7 @@ def draw(plan: Plan) -> list[Drawing]:
                 *(Mark(mark.label, at) for mark, at in right),
             ),
             items=tuple(items),
-            keep_whole=tuple((at - loops.width.mm / 2, at + loops.width.mm / 2) for at in places),
+            keep_whole=tuple((at - loops.thing_width.mm / 2, at + loops.thing_width.mm / 2) for at in places),
             ends=("the panel's left edge", "the panel's centre"),
         )
     ]

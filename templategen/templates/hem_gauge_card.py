@@ -6,17 +6,19 @@ from collections.abc import Sequence
 from dataclasses import replace
 from fractions import Fraction
 from math import ceil
-from typing import NamedTuple
 
 from ..drawing import Anchor, Drawing, Item, Lane, LineType, Mark, Text, path
 from ..lengths import Length, Tape
 from ..planning import Plan
+from ..planning.plan import HemLine
+from .hems import HEM_WORDS
 from .registering import AT_EDGE, AT_OTHER_EDGE
 from .ruled import SHORTEST, Rule, rule
 
 RULED = 116
 """How far the lines run from the datum edge, in mm: room for them and, where they crowd, for labels beside them."""
 LANE = 18
+LINES = {"fold": LineType.FOLD, "mark": LineType.MARK, "stitch": LineType.STITCH}
 TREAD = 14
 """Width of a step, in mm: our choice, the width of the finger tip that has to feel it."""
 
@@ -25,10 +27,10 @@ def draw(plan: Plan) -> list[Drawing]:
     """The card, read upright with its base edge below.
 
     The base edge is laid along the raw edge or the fold; it is also the edge
-    that a fold is pressed over. The steps at the right stand turn-under, depth,
-    and both together above it; the top edge stands twice the depth above it.
+    that a fold is pressed over. The steps at the right stand the hem's own
+    lengths above it, the top edge its longest: for a double fold, twice the depth.
     """
-    marks = _marks(plan)
+    marks = plan.hem.lines
     lines = [_line(mark, plan.tape) for mark in marks]
     base = Rule(Fraction(0), None, "", "base edge")
     end = lines[-1].at
@@ -37,17 +39,12 @@ def draw(plan: Plan) -> list[Drawing]:
     if reach > end or end < SHORTEST:
         items, reach = rule([base, *lines], RULED)
         end = Fraction(max(ceil(reach + 1), SHORTEST))
-    hem = plan.hem
-    steps = sorted({hem.turn_under, hem.depth, hem.allowance} - {Length(end)})
+    steps = [step for step in plan.hem.steps if step != Length(end)]
     width = RULED + LANE + TREAD * len(steps)
     return [
         Drawing(
             name="hem gauge card",
-            caption=(
-                "Base edge on the raw edge: mark the cloth at fold-to line 1, bring the raw edge to the mark, press. "
-                "Base edge on that fold: mark at fold-to line 2, bring the fold to the mark, press.",
-                "The steps at the other side measure turn-under, hem, and both.",
-            ),
+            caption=HEM_WORDS[plan.hem.style].card(plan, plan.hem),
             up="towards the heading",
             start=Fraction(0),
             end=end,
@@ -63,34 +60,12 @@ def draw(plan: Plan) -> list[Drawing]:
     ]
 
 
-class _HemMark(NamedTuple):
-    """What the card measures at one height."""
-
-    name: str
-    length: Length
-    kind: LineType
-
-
-def _marks(plan: Plan) -> list[_HemMark]:
-    """What the card measures, from the base edge up."""
-    hem = plan.hem
-    marks = [
-        _HemMark("turn-under", hem.turn_under, LineType.FOLD),
-        _HemMark("hem depth", hem.depth, LineType.FOLD),
-        _HemMark("hem + turn-under", hem.allowance, LineType.MARK),
-        _HemMark("stitching", hem.stitch_line, LineType.STITCH),
-        _HemMark("fold-to line 1", hem.fold_to_turn, LineType.MARK),
-        _HemMark("fold-to line 2", hem.fold_to_depth, LineType.MARK),
-    ]
-    return sorted(marks, key=lambda mark: mark.length)
-
-
-def _line(mark: _HemMark, tape: Tape) -> Rule:
+def _line(mark: HemLine, tape: Tape) -> Rule:
     """The line of a mark; what rounding took away is said in words, since a sign would look like a dash."""
     reading = tape.read(mark.length)
     remark = reading.text.removeprefix(reading.plain)
-    below = mark.kind is LineType.STITCH
-    return Rule(mark.length.mm, mark.kind, reading.number, f"{mark.name}{remark}", below)
+    kind = LINES[mark.kind]
+    return Rule(mark.length.mm, kind, reading.number, f"{mark.name}{remark}", kind is LineType.STITCH)
 
 
 def _outline(steps: Sequence[Length], end: Fraction, width: int) -> tuple[Item, ...]:

@@ -6,7 +6,7 @@ from fractions import Fraction
 
 from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Text, path, width_of
 from ..planning import Plan
-from ..planning.plan import LoopPlan
+from ..planning.headings.back_loops import LoopPlan
 from .registering import AT_EDGE, AT_OTHER_EDGE
 from .ruled import SHORTEST
 
@@ -22,8 +22,10 @@ _LOW_ROW, _HIGH_ROW = TICK + 6.2, TICK + 1.6
 
 
 def draw(plan: Plan) -> list[Drawing]:
-    """As many rungs as one sheet holds, and at least one."""
+    """As many rungs as one sheet holds, and at least one; none for a heading without loops."""
     loops = plan.heading
+    if not isinstance(loops, LoopPlan):
+        return []
     rungs = max(1, min(int(LONGEST // loops.length.mm), plan.counts["loops_needed"]))
     end = max(rungs * loops.length.mm, Fraction(SHORTEST))
     top = TUBE_FROM + loops.width.mm
@@ -38,7 +40,7 @@ def draw(plan: Plan) -> list[Drawing]:
         if i and loops.upper_turn.mm > width_of("cut", LABEL) + 3:
             items.append(Text(mark.at - 1.5, TICK / 2 + 1, "cut", LABEL, Anchor.END))
         if i < rungs:
-            items += _rung(plan, mark.at, i, top)
+            items += _rung(plan, loops, mark.at, i, top)
     return [
         Drawing(
             name="loop ladder",
@@ -69,9 +71,9 @@ def _across(kind: LineType, x: Fraction, top: Fraction) -> list[Item]:
     ]
 
 
-def _rung(plan: Plan, start: Fraction, index: int, top: Fraction) -> list[Item]:
+def _rung(plan: Plan, loops: LoopPlan, start: Fraction, index: int, top: Fraction) -> list[Item]:
     """One loop's seam, turn and middle, with its number; its labels where there is room for them."""
-    loops, tape = plan.heading, plan.tape
+    tape = plan.tape
     seam = start + loops.lower_allowance.mm
     turn = start + (loops.length - loops.upper_turn).mm
     middle = (seam + turn) / 2

@@ -48,12 +48,14 @@ def draw(plan: Plan) -> list[Drawing]:
     panel that was measured wrong.
     """
     loops, tape = plan.heading, plan.tape
-    width = plan.spec.panel.width.mm
+    if not loops.marks:
+        return []
+    width, half = plan.width.mm, loops.thing_width / 2
     labels = [tape.read(mark.at).label for mark in loops.marks]
     lettering = _lettering([mark.label for mark in loops.marks], labels, float(loops.pitch.mm))
     sewn: list[list[Item]] = []
     for i, (mark, distance) in enumerate(zip(loops.marks, labels, strict=True)):
-        sewn.append(_loop(mark.at.mm, loops.width.mm / 2, width))
+        sewn.append(_loop(mark.at.mm, half.mm, width))
         to_the_last = loops.count - 1 - i
         # The last is always labelled, and none so near before it that the two would touch.
         if not to_the_last or (i % lettering.every == 0 and to_the_last >= lettering.every):
@@ -77,7 +79,7 @@ def draw(plan: Plan) -> list[Drawing]:
             lane=Lane(-LANE_TO, -LANE_FROM),
             marks=tuple(Mark(mark.label, mark.at.mm) for mark in loops.marks),
             items=tuple(items),
-            keep_whole=tuple(((mark.at - loops.width / 2).mm, (mark.at + loops.width / 2).mm) for mark in loops.marks),
+            keep_whole=tuple(((mark.at - half).mm, (mark.at + half).mm) for mark in loops.marks),
             registration=_registration(plan, lettering),
             ends=("left edge of the panel", "right edge of the panel"),
         )
@@ -100,7 +102,7 @@ def _registration(plan: Plan, lettering: _Lettering) -> tuple[Fraction, Fraction
     if lettering.turned:
         return BETWEEN_TICKS
     loops = plan.heading
-    return FAR_APART if (loops.pitch - loops.width).mm >= ROOM_FOR_A_JOIN else BELOW_THE_EDGES
+    return FAR_APART if (loops.pitch - loops.thing_width).mm >= ROOM_FOR_A_JOIN else BELOW_THE_EDGES
 
 
 def _loop(at: Fraction, half_width: Fraction, panel: Fraction) -> list[Item]:

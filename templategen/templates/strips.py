@@ -8,6 +8,7 @@ from fractions import Fraction
 
 from ..drawing import Drawing, Line, LineType
 from ..planning import Plan
+from .headings import HEADING_WORDS
 
 TICK = 10
 """Centre line of a loop, from the datum edge, in mm; 8 are promised."""
@@ -36,11 +37,9 @@ def loop_edges(at: Fraction, half_width: Fraction, end: Fraction) -> Iterator[Li
 def keys_to_reading(plan: Plan, distances: Sequence[str], zero: str) -> tuple[str, ...]:
     """What the numbers and lines of a strip mean, and where the seams come; ``zero`` is what they are measured from."""
     unit = "inches" if plan.tape.units == "inch" else "millimetres"
-    seam = plan.tape.read(plan.heading.upper_seam).plain
     signs = ("+ is a hair over, − a hair under.",) if any(label[-1] in "+−" for label in distances) else ()
     return (
         f"Distances: {unit} from {zero}.",
         *signs,
-        "Short lines: a loop's edges.",
-        f"Upper seams: {seam} below the panel's top edge.",
+        *HEADING_WORDS[plan.heading.style].strip(plan, plan.heading),
     )

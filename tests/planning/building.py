@@ -45,8 +45,11 @@ def job(changes: dict[str, Any] | None = None) -> Spec:
     for path, value in {**READING_ROOM, **(changes or {})}.items():
         if value is None:
             continue
-        *table, field = path.split(".")
-        (tables.setdefault(table[0], {}) if table else tables)[field] = value
+        *steps, field = path.split(".")
+        table = tables
+        for step in steps:
+            table = table.setdefault(step, {})
+        table[field] = value
     return spec_from_tables(tables)
 
 

@@ -7,7 +7,9 @@ from fractions import Fraction
 from hypothesis import strategies as st
 
 from templategen.lengths import Length, inches, millimetres
-from templategen.spec.model import Drop, Heading, Hem, Panel, Rod, Spec
+from templategen.spec.headings import BackLoops
+from templategen.spec.hems import DoubleFold
+from templategen.spec.model import Drop, Panel, Rod, Spec
 
 
 def between(least: str, most: str) -> st.SearchStrategy[Length]:
@@ -27,7 +29,7 @@ def ordinary_or(usual: tuple[str, str], legal: tuple[str, str]) -> st.SearchStra
 
 
 @st.composite
-def headings(draw: st.DrawFn, panel: Panel) -> Heading:
+def headings(draw: st.DrawFn, panel: Panel) -> BackLoops:
     lower = draw(ordinary_or(("5", "15"), ("0.1", "1000")))
     upper = draw(ordinary_or(("5", "20"), ("0.1", "1000")))
     long = draw(st.none() | ordinary_or(("60", "120"), ("0.1", "1000")))
@@ -37,7 +39,7 @@ def headings(draw: st.DrawFn, panel: Panel) -> Heading:
     inset = draw(st.none() | ordinary_or(("15", "50"), ("0.1", "60000")))
     if inset is not None and 2 * inset >= panel.width:
         inset = panel.width / 3
-    return Heading(
+    return BackLoops(
         style="back loops",
         count=draw(st.none() | st.integers(2, 15) | st.just(2000)),
         edge_inset=inset,
@@ -92,6 +94,6 @@ def specs(draw: st.DrawFn) -> Spec:
         ),
         panel=panel,
         drop=draw(drops(panel.length)),
-        hem=Hem(depth=new_hem, turn_under=min(new_hem, draw(ordinary_or(("5", "30"), ("0.1", "1000"))))),
+        hem=DoubleFold(depth=new_hem, turn_under=min(new_hem, draw(ordinary_or(("5", "30"), ("0.1", "1000"))))),
         heading=draw(headings(panel)),
     )

@@ -164,7 +164,7 @@ def test_counts_in_notices_put_it_right() -> None:
 def test_loops_as_close_as_they_fit_but_not_close_enough() -> None:
     """A limit that loops of this width cannot keep: as many as fit are chosen, and the sagging is told."""
     plan = planned({"heading.count": None, "heading.max_pitch": "1 in"})
-    assert plan.heading.pitch > plan.heading.width
+    assert plan.heading.pitch > plan.heading.thing_width
     assert "That takes 53 loops, narrower than 15/16 in, or a wider limit." in notice(plan, "loops_sag").text
     assert "as many as fit" in plan.figures["loop_pitch"].working
 

@@ -8,7 +8,7 @@ import pytest
 
 from templategen.lengths import Length, inches
 from templategen.planning.hanging import least_tube, passes, take_up
-from templategen.planning.hem import fold_to
+from templategen.planning.hems.face import fold_to
 from templategen.planning.spacing import pitch, positions
 
 from .building import codes, length, planned
@@ -174,6 +174,6 @@ def test_panel_figures_by_hand() -> None:
     assert (mark.finish, mark.cut) == (inches("115/8"), inches("39/4"))
     assert (plan.offcut.depth, plan.offcut.unpicked) == (inches("39/4"), inches("97/8"))
     assert plan.offcut.clear == inches("31/4")
-    assert plan.offcut.loops_per_strip == 16
-    assert (plan.offcut.strips_clear, plan.offcut.strips_as_cut, plan.offcut.strips_unpicked) == (8, 12, 16)
+    assert plan.counts["loops_per_strip"] == 16
+    assert [plan.counts[key] for key in ("strips_clear", "strips_as_cut", "strips_unpicked")] == [8, 12, 16]
     assert plan.counts["loops_available"] == 192

@@ -41,6 +41,9 @@ def spec_with(**changes: str | None) -> str:
     return toml_text({path: value for path, value in fields.items() if value is not None})
 
 
+ALWAYS_REQUIRED = [path for path, field in FIELDS.items() if field.required and not field.styles]
+
+
 def faults_of(text: str) -> tuple[Fault, ...]:
     with pytest.raises(Refusal) as refusal:
         read_spec(text)
@@ -104,16 +107,37 @@ def test_bare_numbers_are_not_blamed_while_nobody_has_said_their_unit() -> None:
     assert str(only_fault_of(text)) == 'units: read "furlongs" – not known here; write "inch" or "metric"'
 
 
-@pytest.mark.parametrize("path", [path for path, field in FIELDS.items() if field.required])
+@pytest.mark.parametrize("path", ALWAYS_REQUIRED)
 def test_a_required_field_that_is_missing_is_named_with_what_to_write(path: str) -> None:
     fault = only_fault_of(toml_text({name: text for name, text in FIELDS_OF_A_SPEC.items() if name != path}))
     assert fault.field == path and fault.read == ""
     assert fault.right.startswith("missing; write ") and "for example" in fault.right
 
 
+def test_a_field_of_another_kind_of_heading_is_refused_with_the_kind_it_belongs_to() -> None:
+    fault = only_fault_of(spec_with(heading__style='"casing"', heading__loop_length='"3 in"'))
+    assert (fault.field, fault.read) == ("heading.loop_length", '"3 in"')
+    assert fault.right == 'not used where heading.style is "casing"; it belongs to "back loops"; leave it out'
+
+
+def test_of_a_heading_that_is_there_already_everything_it_hangs_by_is_asked() -> None:
+    faults = faults_of(spec_with() + '[panel.heading]\nstyle = "back loops"\nloop_length = "3 in"\n')
+    assert {fault.field for fault in faults} == {"panel.heading.lower_allowance", "panel.heading.upper_turn"}
+    (fault,) = faults_of(spec_with() + '[panel.heading]\nstyle = "casing"\nloop_length = "3 in"\n')
+    assert fault.field == "panel.heading.loop_length" and "it belongs to" in fault.right
+
+
+def test_a_panel_that_came_with_another_heading_did_not_hang_by_a_casing() -> None:
+    old = '[panel.heading]\nstyle = "back loops"\nloop_length = "3 in"\nlower_allowance = "1 in"\nupper_turn = "1 in"\n'
+    fault = only_fault_of(spec_with(drop__hung_by='"casing"') + old)
+    assert fault.field == "drop.hung_by" and '"old heading"' in fault.right
+    assert read_spec(spec_with(drop__hung_by='"old heading"') + old).panel.heading.style == "back loops"
+    assert read_spec(spec_with(drop__hung_by=None) + old).panel.heading.style == "back loops"
+
+
 def test_an_empty_text_misses_every_required_field() -> None:
     named = {fault.field for fault in faults_of("")}
-    assert named == {path for path, field in FIELDS.items() if field.required} | {"drop.floor_marks"}
+    assert named == {*ALWAYS_REQUIRED, "drop.floor_marks", "panel.casing"}
 
 
 WRONG = [

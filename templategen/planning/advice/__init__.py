@@ -7,7 +7,6 @@ from collections.abc import Iterable
 from ..plan import Level, Notice
 from .drop import drop_notices, hang_notices
 from .fullness import fullness_notices
-from .hem import hem_notices
 from .offcut import offcut_notices
 from .old_hem import old_hem_notices
 
@@ -23,7 +22,6 @@ __all__ = [
     "drop_notices",
     "fullness_notices",
     "hang_notices",
-    "hem_notices",
     "offcut_notices",
     "old_hem_notices",
     "worst_first",

@@ -5,30 +5,32 @@ from __future__ import annotations
 from ...lengths import NOTHING, Length
 from ...spec import Spec
 from ..choices import CLEARANCE_RANGE, FLOOR_SLOPE_LIMIT, MADE_WITHIN, MOST_MARKS_WEIGHED, STANDS_OUT
-from ..drop import computed_floor, hang_when_done, hang_when_marked
+from ..drop import computed_floor, hang_when_done, hang_when_marked, marked_by_new
 from ..floor_marks import outlier
 from ..headings import HEADINGS
-from ..plan import DropPlan, Notice
+from ..plan import DropPlan, HemPlan, Notice, TopPlan
+from ..widths import made_count, made_width
 from ..wording import at_least, at_most, near
 
 
 def hang_notices(spec: Spec, drop: DropPlan) -> list[Notice]:
     """What the change of heading does to the hem, and whether the old casing can have been hung at all."""
     tape, old, new = spec.tape, hang_when_marked(spec), hang_when_done(spec)
-    if spec.drop.hung_by != "casing":
+    if marked_by_new(spec):
         return []
-    found = []
-    if not old.passes:
+    found, its = [], old.heading.removeprefix("back ")
+    if old.tube and not old.tube.passes:
+        tube = "casing" if old.heading == "casing" else "tube"
         text = (
-            f"The panel cannot have hung by its casing: a rod {near(tape, spec.rod.diameter)} thick needs "
-            f"a casing at least {at_least(tape, old.least_tube)} deep, and this one is "
-            f"{near(tape, old.tube_depth)}. Measure the rod and the casing again."
+            f"The panel cannot have hung by its {its}: a rod {near(tape, spec.rod.diameter)} thick needs "
+            f"a {tube} at least {at_least(tape, old.tube.least)} deep, and this one is "
+            f"{near(tape, old.tube.depth)}. Measure the rod and the {its} again."
         )
         found.append(Notice("casing_too_tight", "stop", text))
     if drop.hang_shift != NOTHING:
         way = "higher" if drop.hang_shift > NOTHING else "lower"
         text = (
-            f"The panel was marked while it hung by its casing; on its new heading it hangs "
+            f"The panel was marked while it hung by its {its}; on its new heading it hangs "
             f"{near(tape, abs(drop.hang_shift))} {way}, and the plan allows for it. Hung "
             f"{HEADINGS[old.heading].explain(tape, old)}; hung {HEADINGS[new.heading].explain(tape, new)}."
         )
@@ -36,27 +38,27 @@ def hang_notices(spec: Spec, drop: DropPlan) -> list[Notice]:
     return found
 
 
-def drop_notices(spec: Spec, drop: DropPlan) -> list[Notice]:
+def drop_notices(spec: Spec, drop: DropPlan, hem: HemPlan, top: TopPlan) -> list[Notice]:
     """The floor marks against each other and against the rod's height; the clearance; the finish line."""
     return [
-        *_finish_notices(spec, drop),
+        *_finish_notices(spec, drop, hem, top),
         *_check_notices(spec),
         *_floor_notices(spec),
         *_clearance_notices(spec),
     ]
 
 
-def _finish_notices(spec: Spec, drop: DropPlan) -> list[Notice]:
+def _finish_notices(spec: Spec, drop: DropPlan, hem: HemPlan, top: TopPlan) -> list[Notice]:
     """Whether the finished edge and its hem stay below the heading."""
     if spec.panel.length is None:
         return []
     tape = spec.tape
-    heading = spec.panel.length - spec.panel.header - spec.panel.casing
+    heading = spec.panel.length - top.lowered - top.reach
     highest = max(mark.finish for mark in drop.marks)
     if heading <= NOTHING:
         text = (
-            f"The panel, {near(tape, spec.panel.length)} long, is all heading: its header and casing are "
-            f"{near(tape, spec.panel.header + spec.panel.casing)} deep. Measure the panel's length again, "
+            f"The panel, {near(tape, spec.panel.length)} long, is all heading: that takes "
+            f"{near(tape, top.lowered + top.reach)} of it. Measure the panel's length again, "
             "from the top edge to the bottom edge."
         )
         return [Notice("all_heading", "stop", text)]
@@ -68,9 +70,9 @@ def _finish_notices(spec: Spec, drop: DropPlan) -> list[Notice]:
         )
         return [Notice("finish_in_heading", "stop", text)]
     room = heading - highest
-    if spec.hem.depth >= room:
+    if hem.depth >= room:
         text = (
-            f"The hem, {near(tape, spec.hem.depth)} deep, would reach up into the heading: there is "
+            f"The hem, {near(tape, hem.depth)} deep, would reach up into the heading: there is "
             f"{at_most(tape, room)} of cloth between the finish line and the heading."
         )
         return [Notice("hem_in_heading", "stop", text)]
@@ -132,10 +134,10 @@ def _floor_notices(spec: Spec) -> list[Notice]:
         )
         return [Notice("floor_mark_jumps", "warning", text)]
     low, high = min(marks), max(marks)
-    limit = max(MADE_WITHIN, spec.panel.width * FLOOR_SLOPE_LIMIT)
+    limit = max(MADE_WITHIN, made_width(spec) * FLOOR_SLOPE_LIMIT)
     run = (
         f"from {near(tape, low)} to {near(tape, high)}, {near(tape, high - low)} across a width of "
-        f"{near(tape, spec.panel.width)}"
+        f"{near(tape, made_width(spec))}"
     )
     if high - low > limit:
         text = (
@@ -149,7 +151,7 @@ def _floor_notices(spec: Spec) -> list[Notice]:
         "differ needs a kit of its own."
     )
     text = f"The floor is not level: the marks run {run}. The cut line follows them."
-    text += others if spec.panel.count > 1 else ""
+    text += others if made_count(spec) > 1 else ""
     return [Notice("floor_uneven", "note", text)]
 
 

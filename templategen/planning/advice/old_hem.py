@@ -4,18 +4,19 @@ from __future__ import annotations
 
 from ...lengths import NOTHING, Length
 from ...spec import Spec
-from ..choices import FACING_SEAM, LEAST_HEM
+from ..choices import FACING_SEAM
 from ..drop import least_cut
-from ..plan import DropPlan, Notice
-from ..wording import at_least, at_most, near
+from ..hems import HEMS
+from ..plan import DropPlan, HemPlan, Notice
+from ..wording import at_least, near
 
 
-def old_hem_notices(spec: Spec, drop: DropPlan) -> list[Notice]:
+def old_hem_notices(spec: Spec, drop: DropPlan, hem: HemPlan) -> list[Notice]:
     """How far the lowest cut line comes down on the old hem, and what to do about it."""
     cut, panel = least_cut(drop), spec.panel
     spare = cut + panel.hem + panel.turn_under
     if spare < NOTHING:
-        return [Notice("panel_too_short", "stop", _too_short(spec, drop, -spare))]
+        return [Notice("panel_too_short", "stop", _too_short(spec, drop, hem, -spare))]
     if cut < NOTHING:
         return [Notice("let_down_old_hem", "warning", _let_down(spec, drop, cut))]
     if cut < panel.hem:
@@ -27,22 +28,15 @@ def _lowest_finish(drop: DropPlan) -> Length:
     return min(mark.finish for mark in drop.marks)
 
 
-def _too_short(spec: Spec, drop: DropPlan, short: Length) -> str:
-    tape = spec.tape
+def _too_short(spec: Spec, drop: DropPlan, hem: HemPlan, short: Length) -> str:
+    tape, kind = spec.tape, HEMS[hem.style]
     let_down = ", even with the old hem let down" if spec.panel.hem + spec.panel.turn_under else ""
-    start = (
-        f"The panel is {near(tape, short)} too short for a hem of {near(tape, spec.hem.depth)} with a "
-        f"turn-under of {near(tape, spec.hem.turn_under)}{let_down}."
-    )
-    depth = spec.hem.depth - short
-    if depth >= max(LEAST_HEM, spec.hem.turn_under):
-        return f"{start} A hem {at_most(tape, depth)} deep would just do."
-    both = (depth + spec.hem.turn_under) / 2
-    if both >= LEAST_HEM:
-        return f"{start} A hem and a turn-under of {at_most(tape, both)} each would just do."
+    start = f"The panel is {near(tape, short)} too short for {kind.said(tape, hem)}{let_down}."
+    if instead := kind.shallower(tape, hem, short):
+        return f"{start} {instead}"
     below = _lowest_finish(drop) + spec.panel.hem + spec.panel.turn_under
     if below >= FACING_SEAM:
-        strip = spec.hem.depth + spec.hem.turn_under + FACING_SEAM
+        strip = hem.allowance + FACING_SEAM
         return (
             f"{start} Face it: sew on a strip of other cloth {near(tape, strip)} wide, with a seam of "
             f"{near(tape, FACING_SEAM)} on the finish line, and turn that up for the hem."

@@ -10,9 +10,15 @@ from collections.abc import Mapping
 
 from .back_loops import BACK_LOOPS
 from .casing import CASING
-from .face import Hang, HeadingKind, HeadingMaker
+from .face import AnyHeading, Hang, HangTerm, HeadingKind, Tube
 
-HEADINGS: Mapping[str, HeadingKind] = {kind.name: kind for kind in (CASING, BACK_LOOPS)}
-"""Every kind of heading, by its name in a spec."""
+HEADINGS: Mapping[str, AnyHeading] = {
+    kind.name: kind
+    for kind in (
+        CASING,
+        BACK_LOOPS,
+    )
+}
+"""Every kind of heading, by its style in a spec."""
 
-__all__ = ["HEADINGS", "Hang", "HeadingKind", "HeadingMaker"]
+__all__ = ["HEADINGS", "AnyHeading", "Hang", "HangTerm", "HeadingKind", "Tube"]

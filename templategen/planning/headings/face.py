@@ -4,11 +4,38 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from typing import Any, Generic, TypeVar
 
-from ...lengths import Length, Tape
+from ...lengths import NOTHING, Length, Tape
 from ...spec import Spec
 from .. import hanging
-from ..plan import Figure, LoopPlan, Notice
+from ..plan import Figure, HeadingPlan, Notice, Pieces
+
+
+@dataclass(frozen=True, slots=True)
+class HangTerm:
+    """One of the lengths that add up to how a panel hangs."""
+
+    label: str
+    """"take-up", "header"."""
+    raises: Length
+    """How far it raises the bottom edge; negative where it lowers it."""
+
+
+@dataclass(frozen=True, slots=True)
+class Tube:
+    """A flat tube of two layers that goes round the rod: a casing, or a loop and the cloth it is sewn to."""
+
+    top: Length
+    """Panel's top edge down to where the tube begins: the header of a casing, the upper seam of a loop."""
+    depth: Length
+    """Of the flat tube."""
+    least: Length
+    """The shallowest tube that this rod passes through."""
+    take_up: Length
+    """What the tube loses of its depth by going round the rod."""
+    passes: bool
+    """Whether the rod passes through it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -17,57 +44,59 @@ class Hang:
 
     heading: str
     """"casing", "back loops"."""
-    offset: Length
-    """Where the bottom edge hangs, measured down from the top of the rod: what is added to the panel's
-    flat length."""
-    below_top: Length
-    """The part of the offset that is where the tube begins: top edge of the panel down to the top of the
-    tube; the header of a casing, the upper seam of a loop."""
-    tube_depth: Length
-    """Depth of the flat tube that goes round the rod."""
-    least_tube: Length
-    """The shallowest tube that this rod passes through."""
-    take_up: Length
-    """What the tube loses of its depth by going round the rod."""
-    passes: bool
-    """Whether the rod passes through the tube."""
+    terms: tuple[HangTerm, ...]
+    """What it adds up to, from the panel's top edge down."""
+    tube: Tube | None = None
+    """Where it is a tube."""
+
+    @property
+    def offset(self) -> Length:
+        """Where the bottom edge hangs, measured down from the top of the rod: what is added to the panel's
+        flat length, from the heading's own top edge down."""
+        total = NOTHING
+        for term in self.terms:
+            total = total - term.raises
+        return total
 
     @classmethod
-    def of_tube(cls, heading: str, below_top: Length, depth: Length, diameter: Length) -> Hang:
-        """A heading that is a flat tube with its top ``below_top`` under the panel's top edge."""
+    def of_tube(cls, heading: str, label: str, top: Length, depth: Length, diameter: Length) -> Hang:
+        """A heading that is a flat tube with its top, called ``label``, at ``top`` under the panel's top edge."""
         lost = hanging.take_up(diameter, depth)
-        return cls(
-            heading=heading,
-            offset=-below_top - lost,
-            below_top=below_top,
-            tube_depth=depth,
-            least_tube=hanging.least_tube(diameter),
-            take_up=lost,
-            passes=hanging.passes(diameter, depth),
-        )
+        tube = Tube(top, depth, hanging.least_tube(diameter), lost, hanging.passes(diameter, depth))
+        return cls(heading, (HangTerm(label, top), HangTerm("take-up", lost)), tube)
+
+
+H = TypeVar("H")
+P = TypeVar("P", bound=HeadingPlan)
 
 
 @dataclass(frozen=True, slots=True)
-class HeadingMaker:
-    """What is made along the top of a panel, and how it is planned."""
-
-    lay_out: Callable[[Spec], LoopPlan]
-    """The marks along the heading, and the sizes of what is sewn on there."""
-    figures: Callable[[Spec, LoopPlan], tuple[Figure, ...]]
-    """Its numbers, each with how it came about."""
-    notices: Callable[[Spec, LoopPlan], tuple[Notice, ...]]
-    """What looks wrong with it."""
-
-
-@dataclass(frozen=True, slots=True)
-class HeadingKind:
-    """One kind of heading."""
+class HeadingKind(Generic[H, P]):
+    """One kind of heading: H is what the spec says of it, P its plan."""
 
     name: str
+    """Its style in the spec."""
+    title: str
+    """What its numbers stand under, "The loops"."""
+    marks_said: str
+    """What its marks are, "Loop centres"; "" where it has none."""
     edge: str
     """The edge its marks lie along: their key in plan.json's ``marks``."""
-    hang: Callable[[Spec], Hang]
+    hang: Callable[[Spec, H], Hang]
     explain: Callable[[Tape, Hang], str]
-    """The sentence that says how the panel hangs by it."""
-    maker: HeadingMaker | None = None
-    """How it is made; none for a heading that panels only come with."""
+    """How a panel hangs by it, as a clause that follows "hung": "by its loops, ..."."""
+    doubled: Callable[[Spec, H], Length]
+    """How deep the cloth must be doubled along the top for it."""
+    lay_out: Callable[[Spec, H], P]
+    """The marks along the heading, and the sizes of what is sewn on there."""
+    hang_figures: Callable[[Spec, P], tuple[Figure, ...]]
+    """Those of its numbers that say how the panel hangs by it, each with how it came about."""
+    figures: Callable[[Spec, P], tuple[Figure, ...]]
+    """Its other numbers."""
+    notices: Callable[[Spec, P], tuple[Notice, ...]]
+    """What looks wrong with it."""
+    pieces: Callable[[P], Pieces | None] = lambda plan: None
+    """The pieces it takes, to be cut from the offcuts; None where it takes none."""
+
+
+AnyHeading = HeadingKind[Any, Any]

@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
-from ...lengths import NOTHING, Length
-from ...lengths.counting import plural
-from ...spec import Spec
-from .. import hanging, spacing
-from ..choices import EASY_TUBE_IN_DIAMETERS, FEWEST_LOOPS, LEAST_EDGE_GAP, MOST_LOOPS
-from ..plan import LoopPlan, Notice
-from ..wording import at_least, at_most, near
-from .loop_sizes import most_apart, pitch_limit
+from ....lengths import NOTHING, Length
+from ....lengths.counting import plural
+from ....spec import Spec
+from ... import hanging, spacing
+from ...choices import EASY_TUBE_IN_DIAMETERS, FEWEST_LOOPS, LEAST_EDGE_GAP, MOST_LOOPS
+from ...plan import Notice
+from ...widths import made_width
+from ...wording import at_least, at_most, near
+from .plan import LoopPlan
+from .sizes import most_apart, pitch_limit
 
 
 def loop_notices(spec: Spec, loops: LoopPlan) -> tuple[Notice, ...]:
@@ -103,7 +105,7 @@ def _edge_notices(spec: Spec, loops: LoopPlan) -> list[Notice]:
 def _spacing_notices(spec: Spec, loops: LoopPlan) -> list[Notice]:
     """Whether there are too many loops, too few, or no middle one."""
     found = [Notice("loops_overlap", "stop", _overlap(spec, loops))] if loops.pitch <= loops.width else []
-    if loops.pitch > pitch_limit(spec):
+    if loops.pitch > pitch_limit(spec, loops.given):
         found.append(Notice("loops_sag", "warning", _sag(spec, loops)))
     if loops.count % 2 == 0:
         text = (
@@ -121,7 +123,7 @@ def _odd_beside(count: int) -> list[int]:
 
 def _overlap(spec: Spec, loops: LoopPlan) -> str:
     tape = spec.tape
-    span = spec.panel.width - 2 * loops.edge_inset
+    span = made_width(spec) - 2 * loops.edge_inset
     fitting = most_apart(span, loops.width)
     start = (
         f"The loops run into each other: {loops.count} of them, {near(tape, loops.width)} wide, would stand "
@@ -134,10 +136,10 @@ def _overlap(spec: Spec, loops: LoopPlan) -> str:
 
 
 def _sag(spec: Spec, loops: LoopPlan) -> str:
-    tape, limit = spec.tape, pitch_limit(spec)
-    width, inset = spec.panel.width, loops.edge_inset
+    tape, limit = spec.tape, pitch_limit(spec, loops.given)
+    width, inset = made_width(spec), loops.edge_inset
     span = width - 2 * inset
-    whose = "the limit given" if spec.heading.max_pitch is not None else f"the limit for {spec.cloth} cloth"
+    whose = "the limit given" if loops.given.max_pitch is not None else f"the limit for {spec.cloth} cloth"
     start = (
         f"The loops stand {near(tape, loops.pitch)} apart, and beyond {near(tape, limit)}, {whose}, the top "
         f"edge sags between them."

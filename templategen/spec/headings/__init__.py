@@ -1,0 +1,19 @@
+"""The kinds of heading, a module each: what is said of one that is made, or that a panel came with."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from pydantic import Field
+
+from .back_loops import BackLoops
+from .casing import Casing
+
+Heading = Annotated[
+    BackLoops
+    | Casing,
+    Field(discriminator="style"),
+]  # fmt: skip
+"""One heading; its ``style`` says which. A new kind is a module and a line here."""
+
+__all__ = ["BackLoops", "Casing", "Heading"]

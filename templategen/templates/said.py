@@ -1,0 +1,14 @@
+"""Lengths as they are said in a sentence about the work."""
+
+from __future__ import annotations
+
+from ..lengths import Length
+from ..planning import Plan
+
+Step = tuple[str, bool]
+"""What is done, and whether it is done on every panel."""
+
+
+def plain(plan: Plan, length: Length) -> str:
+    """A length as it is said in a sentence about the work: what rounding took away is said with the numbers."""
+    return plan.tape.read(length).plain
