@@ -99,3 +99,8 @@ LEAST_FULLNESS = Fraction(3, 2)
 
 MOST_FULLNESS = Fraction(4)
 """Above this the rod or the panels were probably misread: our choice, because UFGS-12491N stops at 3."""
+
+# --- after hanging ---------------------------------------------------------------------------------
+
+LEAST_TURN = inches("1/4")
+"""Least cloth left turned under where a seam or a fold is moved: our choice, because less frays out."""

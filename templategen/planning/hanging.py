@@ -63,6 +63,26 @@ def take_up(diameter: Length, depth: Length) -> Length:
     return _enter(float(radius) * (math.pi - 1 - math.atan(x) - 1 / (x + math.hypot(1, x))))
 
 
+def rows_apart(diameter: Length, depth: Length, lift: Length) -> Length:
+    """How far below a tube's upper seam a second row of stitching must lie to lift the panel by ``lift``.
+
+    The row takes d off the depth c of the tube. A shallower tube takes up
+    more, so the panel rises by more than d: lift = d + take_up(c - d) - take_up(c).
+    A negative lift is answered by a negative distance, the seam moved up. The
+    rod has to pass the tube that is left; the answer goes no farther than that.
+    """
+    start = float(take_up(diameter, depth).mm)
+    wanted = float(lift.mm)
+    low, high = min(wanted, 0.0), max(0.0, min(wanted, float((depth - least_tube(diameter)).mm)))
+    for _ in range(200):  # the lift rises with the distance, so halving cannot miss
+        middle = (low + high) / 2
+        if middle in (low, high):
+            break
+        lifted = middle + float(take_up(diameter, Length(depth.mm - Fraction(middle))).mm) - start
+        low, high = (middle, high) if lifted < wanted else (low, middle)
+    return _enter((low + high) / 2)
+
+
 def _tangent_ratio(k: float) -> float:
     """Solve x - atan x = k for x >= 0: a straight side of the teardrop, in radii.
 

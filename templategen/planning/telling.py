@@ -43,7 +43,7 @@ def _section(plan: Plan, heading: str, figures: tuple[Figure, ...]) -> list[str]
 def _row(label: str, shown: str, working: str) -> list[str]:
     """One number: what it is called, what it comes to, and beside that how it came about."""
     start = f"{_INDENT}{label:<{_LABEL}}{shown:<{_SHOWN}} "
-    first, *rest = _wrapped(working, WIDTH - len(start)) or [""]
+    first, *rest = wrapped(working, WIDTH - len(start)) or [""]
     return [f"{start}{first}".rstrip(), *(" " * len(start) + line for line in rest)]
 
 
@@ -51,7 +51,7 @@ def _marks(plan: Plan) -> list[str]:
     if not plan.heading.marks:
         return []
     places = [f"{mark.label}: {plan.tape.show(mark.at)}" for mark in plan.heading.marks]
-    return [f"{marks_said(plan)}, from the left end of the top edge, the back towards you", *_columns(places)]
+    return [f"{marks_said(plan)}, from the left end of the top edge, the back towards you", *columns(places)]
 
 
 def marks_said(plan: Plan) -> str:
@@ -66,15 +66,15 @@ def _cut_lines(plan: Plan) -> list[str]:
         f"at {say(plan.tape, mark.at)}: finish {say(plan.tape, mark.finish)}, cut {say(plan.tape, mark.cut)}"
         for mark in plan.drop.marks
     ]
-    return ["Across the width, from the left as seen from the front, up from the old bottom edge", *_columns(rows)]
+    return ["Across the width, from the left as seen from the front, up from the old bottom edge", *columns(rows)]
 
 
-def _columns(entries: list[str]) -> list[str]:
+def columns(entries: list[str]) -> list[str]:
     """Entries set in as many columns as fit, read down and then across; one that is too long goes on below."""
     wide = max(len(entry) for entry in entries) + 3
     across = (WIDTH - len(_INDENT)) // wide
     if not across:
-        return [line for entry in entries for line in _wrapped(_INDENT + entry, WIDTH, 2 * _INDENT)]
+        return [line for entry in entries for line in wrapped(_INDENT + entry, WIDTH, 2 * _INDENT)]
     down = -(-len(entries) // across)
     return [
         (_INDENT + "".join(f"{entry:<{wide}}" for entry in entries[line::down])).rstrip()
@@ -109,10 +109,10 @@ def _pieces(plan: PiecesPlan) -> Iterator[list[str]]:
 def _notices(plan: Plan) -> Iterator[list[str]]:
     for notice in plan.notices:
         start = f"{notice.level.upper():<9}"
-        yield _wrapped(start + notice.text, WIDTH, " " * len(start))
+        yield wrapped(start + notice.text, WIDTH, " " * len(start))
 
 
-def _wrapped(text: str, width: int, indent: str = "") -> list[str]:
+def wrapped(text: str, width: int, indent: str = "") -> list[str]:
     """Lines of a text, with no number parted from its fraction, its unit or what it counts."""
     tied = re.sub(r"(?<=\d) (?=[\w×])", _TIE, text)
     lines = wrap(tied, width, subsequent_indent=indent, break_on_hyphens=False)

@@ -1,0 +1,101 @@
+"""An adjustment told as text."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import chain
+
+from ...lengths import NOTHING, Length
+from ..choices import MADE_WITHIN
+from ..plan import Plan
+from ..telling import WIDTH, columns, wrapped
+from ..wording import near, say
+from .adjustment import Adjustment, Move, Remedy
+
+
+def tell_adjustment(plan: Plan, adjustment: Adjustment) -> str:
+    """The text of ``templategen adjust``, at most 96 columns wide, ending in a line feed."""
+    blocks = [
+        _title(plan),
+        ["How it hangs, as seen from the front", *_read(plan, adjustment)],
+        *_verdict(plan, adjustment),
+        *(_remedy(plan, remedy) for remedy in adjustment.remedies),
+    ]
+    return "\n\n".join("\n".join(block) for block in blocks if block) + "\n"
+
+
+def _title(plan: Plan) -> list[str]:
+    lines = wrapped(f"{plan.spec.title}: after hanging", WIDTH)
+    return [*lines, "=" * max(len(line) for line in lines)]
+
+
+def _read(plan: Plan, adjustment: Adjustment) -> list[str]:
+    """From the left as seen from the front, as one stands before it."""
+    places = reversed(adjustment.hung.places)
+    return [f"  {place.said}: {off(plan, place.low)}" for place in places]
+
+
+def off(plan: Plan, low: Length) -> str:
+    """"1/4 in low"."""
+    return f"{say(plan.tape, abs(low))} {'low' if low > NOTHING else 'high'}" if low else "good"
+
+
+def _verdict(plan: Plan, adjustment: Adjustment) -> Iterator[list[str]]:
+    tape, worst = plan.tape, adjustment.hung.worst
+    if not worst:
+        yield wrapped("It hangs as it should. Nothing is to be done; stitch the hem if it is only pinned.", WIDTH)
+        return
+    if adjustment.within:
+        text = (
+            f"It is {near(tape, worst)} off at most, and panels are made within {near(tape, MADE_WITHIN)} "
+            "(UFGS-12491N): it may stay as it is. If it is to be put right all the same:"
+        )
+        yield wrapped(text, WIDTH)
+    if adjustment.taken is None:
+        text = (
+            "None of these ways can do all of it. Measure the drop again, and hold the rod against a level: what hangs "
+            "this far off was measured, cut or hung wrong, and is not put right by a fold."
+        )
+        yield wrapped(text, WIDTH)
+
+
+def _remedy(plan: Plan, remedy: Remedy) -> list[str]:
+    tape = plan.tape
+    lines = [remedy.title]
+    cost = [f"{near(tape, remedy.unpicked)} of stitching to unpick" if remedy.unpicked else "nothing to unpick"]
+    cost.append(f"{near(tape, remedy.sewn)} to sew" if remedy.sewn else "nothing more to sew")
+    cost.append(f"then {_left(plan, remedy.left)}")
+    lines += wrapped(f"  {', '.join(cost)}.", WIDTH, "  ")
+    if remedy.short:
+        lines += wrapped(f"  It falls short: {remedy.short}.", WIDTH, "  ")
+    lines += chain.from_iterable(wrapped(f"  {sentence}", WIDTH, "  ") for sentence in remedy.how)
+    if remedy.at_heading:
+        entries = [f"{plan.heading.thing} {move.label}: {moved(plan, move)}" for move in remedy.at_heading]
+        lines += ["  At the heading, from the left end, the back towards you:", *_deeper(entries)]
+    if remedy.at_hem:
+        entries = [f"at {say(tape, move.at)}: {folded(plan, move)}" for move in remedy.at_hem]
+        lines += ["  Along the hem, from the left end, the back towards you, the new fold:", *_deeper(entries)]
+    return lines
+
+
+def _deeper(entries: list[str]) -> list[str]:
+    return [f"  {line}" for line in columns(entries)]
+
+
+def _left(plan: Plan, left: Length) -> str:
+    if not left:
+        return "it hangs as it should"
+    step = plan.tape.step
+    return f"within {near(plan.tape, step)}" if left <= step else f"{near(plan.tape, left)} off at most"
+
+
+def moved(plan: Plan, move: Move) -> str:
+    """"1/4 in below", where a new row lies."""
+    return f"{say(plan.tape, abs(move.distance))} {'below' if move.distance > NOTHING else 'above'} the old"
+
+
+def folded(plan: Plan, move: Move) -> str:
+    """"3/8 in above the old", where the new fold lies."""
+    if not move.distance:
+        return "as it is"
+    return f"{say(plan.tape, abs(move.distance))} {'above' if move.distance > NOTHING else 'below'} the old"
