@@ -32,8 +32,10 @@ _ENTRY = re.compile(
     re.VERBOSE | re.IGNORECASE,
 )
 _ENDS = "|".join(rf"(?<=\b{word})" for word in ("low", "high", "good", "fine", "ok", "true"))
-_BETWEEN = re.compile(rf"(?:{_ENDS})\s*(?:,|\band\b)|;|\n", re.IGNORECASE)
-"""Between two readings: a comma only where a reading has come to its end, since others stand in numbers."""
+_BEGINS = r"(?:at|the|left|middle|centre|center|right|loop|tab|eyelet|ring|hook|pleat|mark)\b"
+_BETWEEN = re.compile(rf"(?:{_ENDS})\s*(?:,|\band\b)|,\s*(?={_BEGINS})|;|\n", re.IGNORECASE)
+"""Between two readings: a comma only where one has come to its end or another begins, since others stand in
+numbers."""
 SAMPLE = '"left 1/4 in low, middle good, right 1/8 in high"'
 _FORM = (
     f'write where, how far and which way, {SAMPLE}; where is left, middle or right as seen from the front, "20 in from '
