@@ -11,7 +11,7 @@ Each step is loaded when it is first used, so planning needs no PDF library.
 from importlib import import_module
 from typing import TYPE_CHECKING
 
-__version__ = "0.2.0"
+__version__ = "0.3.0"
 
 if TYPE_CHECKING:
     from .lengths import read_length

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import os
 import re
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from difflib import get_close_matches
 from pathlib import Path
@@ -13,6 +14,7 @@ from typing import Any
 
 from .bars import NOTHING_READ, Readings, faults_in, readings_record
 from .drawing import Drawing, set_text
+from .drawing.blocks import Block
 from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
 from .layout import CHECK, WORDS, Contents, Correction, Kit, alone, lay_out
 from .papers import Orientation, Paper, paper_named, roll_of, sheet_of, unknown_paper
@@ -23,6 +25,7 @@ from .templates import STRIP, STRIPS, TEMPLATES, Choices, draw_templates, work_o
 
 SPEC_NAME, OPTIONS_NAME = "spec.toml", "make.json"
 """What a kit's PDF carries: the spec it was made from, and what was asked for besides."""
+SUBJECT = "Full-scale curtain templates and work order"
 EVERYTHING = "all"
 FLAGS = {"orientation": "--orientation", "half_strip": "--half-strip", "strips": "--strips"}
 """Fields of [paper] that an option may stand in place of, and what it is called on the command line."""
@@ -57,22 +60,30 @@ def make_kit(plan: Plan, options: Options | None = None) -> Kit:
     if plan.stops and not options.despite_stops:
         raise StoppedPlan(tuple(notice.text for notice in plan.stops))
     only = _named(options.only)
-    spec = plan.spec
-    choices = choices_of(spec, options)
-    orientation: Orientation | None = _chosen("orientation", spec, options)
-    margins = spec.paper.margins
+    choices = choices_of(plan.spec, options)
     drawings = draw_templates(plan, only, choices)
     if faults := _not_in_this_job(options, drawings, plan):
         raise Refusal(*faults)
+    words = work_order.words(plan, choices) if not only or WORDS in only else []
+    return laid_out(plan, options, SUBJECT, words, drawings, check=not only or CHECK in only)
+
+
+def laid_out(
+    plan: Plan, options: Options, subject: str, words: Sequence[Block], drawings: Sequence[Drawing], *, check: bool
+) -> Kit:
+    """Words and drawings on the sheets that the spec and ``options`` ask for. Raises Refusal where they do not fit."""
+    spec = plan.spec
+    orientation: Orientation | None = _chosen("orientation", spec, options)
+    margins = spec.paper.margins
     contents = Contents(
         title=spec.title,
-        subject="Full-scale curtain templates and work order",
-        words=work_order.words(plan, choices) if not only or WORDS in only else (),
+        subject=subject,
+        words=words,
         drawings=drawings,
         margins=(margins.left.mm, margins.right.mm, margins.top.mm, margins.bottom.mm),
         tape=plan.tape,
         correction=Correction(*options.printer.over(spec.printer.readings).ratios),
-        check=not only or CHECK in only,
+        check=check,
     )
     return lay_out(
         contents, _paper_of(spec, options.paper, upright=orientation is not None), orientation or "portrait"
@@ -81,24 +92,29 @@ def make_kit(plan: Plan, options: Options | None = None) -> Kit:
 
 def kit_files(plan: Plan, options: Options | None = None) -> tuple[Kit, dict[str, bytes]]:
     """The kit and every file of it, by file name: the same bytes from the same spec."""
+    options = options or Options()
+    kit = make_kit(plan, options)
+    words = kit.words or work_order.words(plan, choices_of(plan.spec, options))
+    return kit, files_of(kit, words, "work-order.txt", _attachments(plan, options))
+
+
+def files_of(kit: Kit, words: Sequence[Block], words_name: str, attachments: Mapping[str, str]) -> dict[str, bytes]:
+    """Every file of a kit, by file name: its PDF, what is where on it, its words as text, a picture of each drawing."""
     from .writers.kit_json import kit_record
     from .writers.pdf import pdf
     from .writers.svg import svg
     from .writers.text import text
 
-    options = options or Options()
-    kit = make_kit(plan, options)
-    words = kit.words or work_order.words(plan, choices_of(plan.spec, options))
     record = json.dumps(kit_record(kit), ensure_ascii=False, indent=1) + "\n"
     files = {
-        "kit.pdf": pdf(kit, _attachments(plan, options)),
+        "kit.pdf": pdf(kit, dict(attachments)),
         "kit.json": record.encode(),
-        "work-order.txt": text([*words, *kit.check]).encode(),
+        words_name: text([*words, *kit.check]).encode(),
     }
     for drawing in kit.drawings:
         described = f"{' '.join(drawing.caption)} Scale 1:1."
-        files[f"{drawing.file_name}.svg"] = svg(*alone(drawing, plan.tape), described).encode()
-    return kit, files
+        files[f"{drawing.file_name}.svg"] = svg(*alone(drawing, kit.tape), described).encode()
+    return files
 
 
 def write_kit(kit: Kit, files: dict[str, bytes], folder: Path) -> None:

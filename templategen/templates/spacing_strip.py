@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from fractions import Fraction
+from itertools import pairwise
 from math import ceil
 
-from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Text, path, width_of
+from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Number, Text, path, width_of
 from ..planning import Plan
 from .registering import AT_EDGE, AT_OTHER_EDGE
 from .strips import BETWEEN_LABELS, DEPTH, END_SIZE, TICK, keys_to_reading, loop_edges
@@ -25,6 +26,8 @@ BETWEEN_TICKS = (Fraction(-14), Fraction(-232, 5))
 """The same where loops stand closer still: between the ticks at the two edges, which they then cannot touch."""
 ROOM_FOR_A_JOIN = 17
 """Between the edges of two loops, in mm: 8 on either side of a join, and one to choose from."""
+BESIDE_AN_END = 1.5
+"""Between a strip's end and a label, in mm."""
 TURNED_PITCH = 19
 """Between labels set upright along their marks, in mm: room for a registration mark between two of them."""
 
@@ -45,45 +48,83 @@ def draw(plan: Plan) -> list[Drawing]:
 
     Its datum edge is laid along the panel's top edge; its two ends are the
     panel's side edges, so a strip that does not end with the panel shows a
-    panel that was measured wrong.
+    panel that was measured wrong. None for a heading without marks.
     """
     loops, tape = plan.heading, plan.tape
     if not loops.marks:
         return []
-    width, half = plan.width.mm, loops.thing_width / 2
     labels = [tape.read(mark.at).label for mark in loops.marks]
-    lettering = _lettering([mark.label for mark in loops.marks], labels, float(loops.pitch.mm))
+    strip = Ruled(
+        name="spacing strip",
+        caption=("Back of the panel towards you.", *keys_to_reading(plan, labels, "the left end")),
+        up="the panel's top edge",
+        width=plan.width.mm,
+        marks=tuple(Labelled(mark.label, mark.at.mm, said) for mark, said in zip(loops.marks, labels, strict=True)),
+        thing_width=loops.thing_width.mm,
+    )
+    return [ruled_strip(strip)]
+
+
+@dataclass(frozen=True, slots=True)
+class Labelled:
+    """One mark of a strip: its name, large, and beneath it what is said of it."""
+
+    label: str
+    at: Fraction
+    said: str
+
+
+@dataclass(frozen=True, slots=True)
+class Ruled:
+    """A strip from edge to edge of the panel, with a line at each mark at both its long edges."""
+
+    name: str
+    caption: tuple[str, ...]
+    up: str
+    """What its datum edge is laid along."""
+    width: Fraction
+    """From end to end, in mm."""
+    marks: tuple[Labelled, ...]
+    """From left to right, one at least."""
+    thing_width: Fraction
+    """How wide what stands at each mark is, in mm; its edges are drawn too. Nothing where it is a point."""
+
+
+def ruled_strip(strip: Ruled) -> Drawing:
+    """The strip with its lines, its labels as large as they fit, its centre and its ends."""
+    width, half, marks = strip.width, strip.thing_width / 2, strip.marks
+    pitch = min((after.at - before.at for before, after in pairwise(marks)), default=width)
+    lettering = _lettering([mark.label for mark in marks], [mark.said for mark in marks], float(pitch))
     sewn: list[list[Item]] = []
-    for i, (mark, distance) in enumerate(zip(loops.marks, labels, strict=True)):
-        sewn.append(_loop(mark.at.mm, half.mm, width))
-        to_the_last = loops.count - 1 - i
+    for i, mark in enumerate(marks):
+        sewn.append(_mark(mark.at, half, width))
+        to_the_last = len(marks) - 1 - i
         # The last is always labelled, and none so near before it that the two would touch.
         if not to_the_last or (i % lettering.every == 0 and to_the_last >= lettering.every):
-            sewn[-1] += _label(mark.at.mm, mark.label, distance, lettering)
+            sewn[-1] += _label(mark, width, lettering)
+    on_the_centre = any(mark.at == width / 2 for mark in marks)
     items: list[Item] = [
         *path(LineType.CUT, [(0, 0), (width, 0), (width, -DEPTH), (0, -DEPTH), (0, 0)]),
-        *(item for loop in sewn for item in loop),
-        *_centre(width, bool(loops.count % 2), lettering.turned),
-        *_ends(width, [*sewn[0], *sewn[1], *sewn[-2], *sewn[-1]]),
+        *(item for each in sewn for item in each),
+        *_centre(width, on_the_centre, lettering.turned),
+        *_ends(width, [item for each in (*sewn[:2], *sewn[-2:]) for item in each]),
     ]
-    return [
-        Drawing(
-            name="spacing strip",
-            caption=("Back of the panel towards you.", *keys_to_reading(plan, labels, "the left end")),
-            up="the panel's top edge",
-            start=Fraction(0),
-            end=width,
-            low=-DEPTH,
-            high=0,
-            inward=-1,
-            lane=Lane(-LANE_TO, -LANE_FROM),
-            marks=tuple(Mark(mark.label, mark.at.mm) for mark in loops.marks),
-            items=tuple(items),
-            keep_whole=tuple(((mark.at - half).mm, (mark.at + half).mm) for mark in loops.marks),
-            registration=_registration(plan, lettering),
-            ends=("left edge of the panel", "right edge of the panel"),
-        )
-    ]
+    return Drawing(
+        name=strip.name,
+        caption=strip.caption,
+        up=strip.up,
+        start=Fraction(0),
+        end=width,
+        low=-DEPTH,
+        high=0,
+        inward=-1,
+        lane=Lane(-LANE_TO, -LANE_FROM),
+        marks=tuple(Mark(mark.label, mark.at) for mark in marks),
+        items=tuple(items),
+        keep_whole=tuple((mark.at - half, mark.at + half) for mark in marks),
+        registration=_registration(pitch - strip.thing_width, lettering),
+        ends=("left edge of the panel", "right edge of the panel"),
+    )
 
 
 def _lettering(numbers: Sequence[str], distances: Sequence[str], pitch: float) -> _Lettering:
@@ -98,34 +139,42 @@ def _lettering(numbers: Sequence[str], distances: Sequence[str], pitch: float) -
     return _Lettering(11, 9, True, max(1, ceil(TURNED_PITCH / pitch)))
 
 
-def _registration(plan: Plan, lettering: _Lettering) -> tuple[Fraction, Fraction]:
+def _registration(between: Fraction, lettering: _Lettering) -> tuple[Fraction, Fraction]:
+    """Where registration marks stand, with so much ``between`` the edges of two things, in mm."""
     if lettering.turned:
         return BETWEEN_TICKS
-    loops = plan.heading
-    return FAR_APART if (loops.pitch - loops.thing_width).mm >= ROOM_FOR_A_JOIN else BELOW_THE_EDGES
+    return FAR_APART if between >= ROOM_FOR_A_JOIN else BELOW_THE_EDGES
 
 
-def _loop(at: Fraction, half_width: Fraction, panel: Fraction) -> list[Item]:
-    """A loop's centre at both edges of the strip, and its own edges, so far as they lie on the panel."""
+def _mark(at: Fraction, half_width: Fraction, panel: Fraction) -> list[Item]:
+    """A centre at both edges of the strip, and the edges of what stands there, so far as they lie on the panel."""
     return [
-        *loop_edges(at, half_width, panel),
+        *(loop_edges(at, half_width, panel) if half_width else ()),
         Line(LineType.MARK, at, 0, at, -TICK),
         Line(LineType.MARK, at, -LANE_TO - 1, at, -DEPTH),
     ]
 
 
-def _label(at: Fraction, number: str, distance: str, lettering: _Lettering) -> list[Item]:
-    """A loop's number, large, and its distance from the left end."""
+def _label(mark: Labelled, width: Fraction, lettering: _Lettering) -> list[Item]:
+    """A mark's number, large, and beneath it what is said of it: in a strip's corner, all beside the mark."""
+    number, said, at = mark.label, mark.said, mark.at
     if lettering.turned:
         room = LANE_FROM - LABELS_FROM - 1.5
-        size = min(lettering.distance, lettering.distance * room / width_of(distance, lettering.distance))
+        size = min(lettering.distance, lettering.distance * room / width_of(said, lettering.distance))
         return [
             Text(at - 0.6, -LABELS_FROM - 1, number, lettering.number, Anchor.END, bold=True, turn=90),
-            Text(at + 3.2, -LABELS_FROM - 1, distance, size, Anchor.END, turn=90),
+            Text(at + 3.2, -LABELS_FROM - 1, said, size, Anchor.END, turn=90),
         ]
+    half = max(width_of(number, lettering.number, True), width_of(said, lettering.distance)) / 2 + BESIDE_AN_END
+    anchor, x = Anchor.MIDDLE, float(at)
+    if at < half:
+        anchor, x = Anchor.START, BESIDE_AN_END
+    elif at > width - half:
+        anchor, x = Anchor.END, float(width) - BESIDE_AN_END
+    place: Number = at if anchor is Anchor.MIDDLE else x
     return [
-        Text(at, -NUMBER_BASE, number, lettering.number, Anchor.MIDDLE, bold=True),
-        Text(at, -DISTANCE_BASE, distance, lettering.distance, Anchor.MIDDLE),
+        Text(place, -NUMBER_BASE, number, lettering.number, anchor, bold=True),
+        Text(place, -DISTANCE_BASE, said, lettering.distance, anchor),
     ]
 
 

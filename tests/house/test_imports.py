@@ -27,6 +27,7 @@ STOREYS = [
     ["writers"],
     ["checking"],
     ["making"],
+    ["adjusting"],
     ["remaking"],
     ["printers"],
     ["cli"],

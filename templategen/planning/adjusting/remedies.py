@@ -100,19 +100,17 @@ def _refolding(plan: Plan, moves: list[Move], stitched: bool) -> tuple[str, ...]
     tape = plan.tape
     up = max((move.wanted for move in moves), default=NOTHING)
     down = -min((move.wanted for move in moves), default=NOTHING)
-    first = "Unpick the hem where it moves, and a hand's width beyond. " if stitched else "The hem is only pinned. "
-    said = [
-        f"{first}Lay the adjusting strip along the finished edge and fold on its line: above the old edge where the "
-        "panel hangs low, below it where it hangs high. Press, pin, hang again, and only then stitch."
-    ]
+    first = ("Unpick the hem where it moves, and a hand's width beyond, and press it flat.",) if stitched else ()
+    fold = (
+        "Lay the adjusting strip along the old fold. At each of its lines mark the cloth as far above that fold (up) "
+        "or below it (down) as the strip says; join the marks with a rule, and fold there."
+    )
     if up > NOTHING:
-        said.append(f"Up to {say(tape, up)} more cloth goes into the hem; let the turn-under take it.")
+        fold += f" Up to {say(tape, up)} more cloth goes into the hem; let the turn-under take it."
     if down > NOTHING:
-        left = plan.hem.allowance - down
-        said.append(
-            f"Up to {say(tape, down)} comes out of the hem: {near(tape, left)} is left there for fold and turn-under."
-        )
-    return tuple(said)
+        left = near(tape, plan.hem.allowance - down)
+        fold += f" Up to {say(tape, down)} comes out of the hem: {left} is left there for fold and turn-under."
+    return (*first, fold, "Press, pin, and stitch when it has hung and is right.")
 
 
 def _both(plan: Plan, hung: Hung, heading: Remedy, stitched: bool) -> Remedy | None:

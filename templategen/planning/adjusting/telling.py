@@ -18,7 +18,7 @@ def tell_adjustment(plan: Plan, adjustment: Adjustment) -> str:
     blocks = [
         _title(plan),
         ["How it hangs, as seen from the front", *_read(plan, adjustment)],
-        *_verdict(plan, adjustment),
+        *(wrapped(text, WIDTH) for text in verdict(plan, adjustment)),
         *(_remedy(plan, remedy) for remedy in adjustment.remedies),
     ]
     return "\n\n".join("\n".join(block) for block in blocks if block) + "\n"
@@ -40,41 +40,46 @@ def off(plan: Plan, low: Length) -> str:
     return f"{say(plan.tape, abs(low))} {'low' if low > NOTHING else 'high'}" if low else "good"
 
 
-def _verdict(plan: Plan, adjustment: Adjustment) -> Iterator[list[str]]:
+def verdict(plan: Plan, adjustment: Adjustment) -> Iterator[str]:
+    """Whether anything has to be done, and can be."""
     tape, worst = plan.tape, adjustment.hung.worst
     if not worst:
-        yield wrapped("It hangs as it should. Nothing is to be done; stitch the hem if it is only pinned.", WIDTH)
+        yield "It hangs as it should. Nothing is to be done; stitch the hem if it is only pinned."
         return
     if adjustment.within:
-        text = (
+        yield (
             f"It is {near(tape, worst)} off at most, and panels are made within {near(tape, MADE_WITHIN)} "
             "(UFGS-12491N): it may stay as it is. If it is to be put right all the same:"
         )
-        yield wrapped(text, WIDTH)
     if adjustment.taken is None:
-        text = (
+        yield (
             "None of these ways can do all of it. Measure the drop again, and hold the rod against a level: what hangs "
             "this far off was measured, cut or hung wrong, and is not put right by a fold."
         )
-        yield wrapped(text, WIDTH)
+
+
+def cost(plan: Plan, remedy: Remedy) -> str:
+    """What a remedy takes, and what it leaves: "Nothing to unpick, 10 1/8 in to sew, then it hangs as it should"."""
+    tape = plan.tape
+    unpick = f"{near(tape, remedy.unpicked)} of stitching to unpick" if remedy.unpicked else "Nothing to unpick"
+    sew = f"{near(tape, remedy.sewn)} to sew" if remedy.sewn else "nothing more to sew"
+    said = f"{unpick}, {sew}, then {_left(plan, remedy.left)}"
+    return said[0].upper() + said[1:]
 
 
 def _remedy(plan: Plan, remedy: Remedy) -> list[str]:
-    tape = plan.tape
-    lines = [remedy.title]
-    cost = [f"{near(tape, remedy.unpicked)} of stitching to unpick" if remedy.unpicked else "nothing to unpick"]
-    cost.append(f"{near(tape, remedy.sewn)} to sew" if remedy.sewn else "nothing more to sew")
-    cost.append(f"then {_left(plan, remedy.left)}")
-    lines += wrapped(f"  {', '.join(cost)}.", WIDTH, "  ")
+    lines = [remedy.title, *wrapped(f"  {cost(plan, remedy)}.", WIDTH, "  ")]
     if remedy.short:
         lines += wrapped(f"  It falls short: {remedy.short}.", WIDTH, "  ")
     lines += chain.from_iterable(wrapped(f"  {sentence}", WIDTH, "  ") for sentence in remedy.how)
     if remedy.at_heading:
         entries = [f"{plan.heading.thing} {move.label}: {moved(plan, move)}" for move in remedy.at_heading]
-        lines += ["  At the heading, from the left end, the back towards you:", *_deeper(entries)]
+        lines.append("  At the heading, from the left end, the back towards you, the new row from the old:")
+        lines += _deeper(entries)
     if remedy.at_hem:
-        entries = [f"at {say(tape, move.at)}: {folded(plan, move)}" for move in remedy.at_hem]
-        lines += ["  Along the hem, from the left end, the back towards you, the new fold:", *_deeper(entries)]
+        entries = [f"at {say(plan.tape, move.at)}: {folded(plan, move)}" for move in remedy.at_hem]
+        lines.append("  Along the hem, from the left end, the back towards you, the new fold from the old:")
+        lines += _deeper(entries)
     return lines
 
 
@@ -90,12 +95,12 @@ def _left(plan: Plan, left: Length) -> str:
 
 
 def moved(plan: Plan, move: Move) -> str:
-    """"1/4 in below", where a new row lies."""
-    return f"{say(plan.tape, abs(move.distance))} {'below' if move.distance > NOTHING else 'above'} the old"
+    """"1/4 in below", where a new row lies from the old."""
+    return f"{say(plan.tape, abs(move.distance))} {'below' if move.distance > NOTHING else 'above'}"
 
 
 def folded(plan: Plan, move: Move) -> str:
-    """"3/8 in above the old", where the new fold lies."""
+    """"3/8 in above", where the new fold lies."""
     if not move.distance:
         return "as it is"
-    return f"{say(plan.tape, abs(move.distance))} {'above' if move.distance > NOTHING else 'below'} the old"
+    return f"{say(plan.tape, abs(move.distance))} {'above' if move.distance > NOTHING else 'below'}"

@@ -15,7 +15,7 @@ from templategen.planning.adjusting import Adjustment, adjust, adjustment_record
 from templategen.planning.adjusting.gives import GIVES
 from templategen.planning.adjusting.remedies import hung_after
 from templategen.planning.choices import LEAST_TURN, MADE_WITHIN
-from templategen.planning.hanging import least_tube, passes, rows_apart, take_up
+from templategen.planning.hanging import least_tube, passes, rows_apart
 from templategen.planning.headings.back_loops import LoopPlan
 from templategen.spec.hangs import HangReading, read_hangs
 
@@ -121,7 +121,7 @@ def test_text_and_record_tell_the_same() -> None:
     plan, found = adjusted("left 3/8 in low, middle good, right 1/8 in high")
     text, record = tell_adjustment(plan, found), adjustment_record(plan, found)
     assert all(len(line) <= 96 for line in text.splitlines())
-    assert record["taken"] == "heading" and "loop 9: 3/8 in (a hair under) below the old" in text
+    assert record["taken"] == "heading" and "loop 9: 3/8 in (a hair under) below" in text
     assert [each["where"] for each in record["hangs"]] == ["at the right edge", "in the middle", "at the left edge"]  # type: ignore[union-attr]
 
 
