@@ -48,6 +48,33 @@ then fit on any panel, with gaps as wide as themselves."""
 LEAST_EDGE_GAP = inches("1/4")
 """Least cloth left beside an end loop: our choice, because a narrower edge curls and shows the loop."""
 
+# --- tabs, rings, hooks ----------------------------------------------------------------------------
+
+POINT_INSET = inches("3/4")
+"""Panel edge to the edge of an end tab, or to an end ring or hook: our choice, because the edge then neither curls
+nor shows behind it."""
+
+LEAST_IN_A_ROW = 3
+"""Fewest chosen: our choice, as for loops."""
+
+TAB_WIDTH = inches(2)
+"""Finished width of a tab: our choice, because narrower ones cut into the top edge of a heavy panel."""
+
+TAB_PITCH: Mapping[str, Length] = {"light": inches(9), "medium": inches(8), "heavy": inches(7)}
+"""How far apart tabs may stand, centre to centre: our choice, because the top edge sags between them as it does
+between loops, and more, since it hangs free below the rod."""
+
+RING_PITCH: Mapping[str, Length] = {"light": inches(7), "medium": inches(6), "heavy": inches(5)}
+"""How far apart rings, clips and hooks may stand: our choice, because a single layer held at a point droops sooner
+than one held by a loop."""
+
+RING_PLAY = Fraction(1, 4)
+"""A ring's inside is at least this much wider than the rod, of the rod: our choice, because a ring that just passes
+tilts and sticks. The sources ask 14 to 40 % of eyelets."""
+
+RINGS_SEWN_BELOW = inches(1)
+"""Rings sewn 1 in below the top edge: Te Ao Hou no. 11, July 1955."""
+
 # --- drop ------------------------------------------------------------------------------------------
 
 MADE_WITHIN = inches("1/4")

@@ -63,6 +63,19 @@ def take_up(diameter: Length, depth: Length) -> Length:
     return _enter(float(radius) * (math.pi - 1 - math.atan(x) - 1 / (x + math.hypot(1, x))))
 
 
+def round_the_rod(diameter: Length, below: Length) -> Length:
+    """Length of a strip over the rod whose ends meet ``below`` the rod's underside: a tab without its allowances.
+
+    R (2 pi - 2 a) + 2 sqrt(s^2 - R^2) with s = R + below and cos a = R / s: round the rod, and straight down
+    to where both ends meet.
+    """
+    radius = float(diameter.mm) / 2
+    if radius <= 0:
+        return 2 * below
+    straight = math.sqrt(float(below.mm) * (float(below.mm) + 2 * radius))  # s^2 - R^2, no digits lost
+    return _enter(radius * (2 * math.pi - 2 * math.atan2(straight, radius)) + 2 * straight)
+
+
 def rows_apart(diameter: Length, depth: Length, lift: Length) -> Length:
     """How far below a tube's upper seam a second row of stitching must lie to lift the panel by ``lift``.
 

@@ -66,8 +66,8 @@ class DropPlan:
 
 
 @dataclass(frozen=True, slots=True)
-class HemLine:
-    """A line that the hem gauge card shows."""
+class GaugeLine:
+    """A line that a gauge card shows, the hem's or the heading's."""
 
     name: str
     length: Length
@@ -86,7 +86,7 @@ class HemPlan:
     """Cloth of the panel below the finished edge; negative where the hem is sewn on and the panel ends above it."""
     stitch_line: Length
     """From the finished bottom edge up to the row of stitching that holds the hem."""
-    lines: tuple[HemLine, ...]
+    lines: tuple[GaugeLine, ...]
     """What the hem gauge card shows, from its base edge up."""
     steps: tuple[Length, ...]
     """What the steps of the card measure; from the lowest up, none twice."""
@@ -135,6 +135,8 @@ class HeadingPlan:
     """Panel edge to the first centre."""
     pitch: Length
     """Centre to centre; nothing where there are fewer than two."""
+    lines: tuple[GaugeLine, ...] = ()
+    """What the heading card shows, from the panel's top edge down; none where it needs no card."""
 
     @property
     def count(self) -> int:

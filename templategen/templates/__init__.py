@@ -7,16 +7,18 @@ from types import MappingProxyType
 
 from ..drawing import Drawing
 from ..planning import Plan
-from . import cut_gauge, half_strip, hem_gauge_card, loop_ladder, spacing_strip
+from . import cut_gauge, half_strip, heading_card, hem_gauge_card, loop_ladder, spacing_strip, tab_ladder
 from .choices import Choices
 from .strips import copies
 
 TEMPLATES: Mapping[str, Callable[[Plan], list[Drawing]]] = MappingProxyType(
     {
         "spacing strip": spacing_strip.draw,
+        "heading card": heading_card.draw,
         "hem gauge card": hem_gauge_card.draw,
         "cut gauge": cut_gauge.draw,
         "loop ladder": loop_ladder.draw,
+        "tab ladder": tab_ladder.draw,
     }
 )
 """Every template by its name. A new one is a module and a line here."""

@@ -10,7 +10,7 @@ from math import ceil
 from ..drawing import Anchor, Drawing, Item, Lane, LineType, Mark, Text, path
 from ..lengths import Length, Tape
 from ..planning import Plan
-from ..planning.plan import HemLine
+from .gauge_lines import rule_of
 from .hems import HEM_WORDS
 from .registering import AT_EDGE, AT_OTHER_EDGE
 from .ruled import SHORTEST, Rule, rule
@@ -18,7 +18,6 @@ from .ruled import SHORTEST, Rule, rule
 RULED = 116
 """How far the lines run from the datum edge, in mm: room for them and, where they crowd, for labels beside them."""
 LANE = 18
-LINES = {"fold": LineType.FOLD, "mark": LineType.MARK, "stitch": LineType.STITCH}
 TREAD = 14
 """Width of a step, in mm: our choice, the width of the finger tip that has to feel it."""
 
@@ -31,7 +30,7 @@ def draw(plan: Plan) -> list[Drawing]:
     lengths above it, the top edge its longest: for a double fold, twice the depth.
     """
     marks = plan.hem.lines
-    lines = [_line(mark, plan.tape) for mark in marks]
+    lines = [rule_of(mark, plan.tape) for mark in marks]
     base = Rule(Fraction(0), None, "", "base edge")
     end = lines[-1].at
     at_the_edge = [replace(line, kind=None, below=True) if line.at == end else line for line in lines]
@@ -58,14 +57,6 @@ def draw(plan: Plan) -> list[Drawing]:
             quarter_turns=1,
         )
     ]
-
-
-def _line(mark: HemLine, tape: Tape) -> Rule:
-    """The line of a mark; what rounding took away is said in words, since a sign would look like a dash."""
-    reading = tape.read(mark.length)
-    remark = reading.text.removeprefix(reading.plain)
-    kind = LINES[mark.kind]
-    return Rule(mark.length.mm, kind, reading.number, f"{mark.name}{remark}", kind is LineType.STITCH)
 
 
 def _outline(steps: Sequence[Length], end: Fraction, width: int) -> tuple[Item, ...]:

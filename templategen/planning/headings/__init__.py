@@ -9,14 +9,19 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from .back_loops import BACK_LOOPS
+from .carried import HOOKS, RINGS
 from .casing import CASING
 from .face import AnyHeading, Hang, HangTerm, HeadingKind, Tube
+from .tabs import TABS
 
 HEADINGS: Mapping[str, AnyHeading] = {
     kind.name: kind
     for kind in (
         CASING,
         BACK_LOOPS,
+        TABS,
+        RINGS,
+        HOOKS,
     )
 }
 """Every kind of heading, by its style in a spec."""

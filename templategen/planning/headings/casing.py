@@ -9,7 +9,7 @@ from ...spec import Spec
 from ...spec.headings import Casing
 from .. import hanging
 from ..choices import EASY_TUBE_IN_DIAMETERS
-from ..plan import Figure, HeadingPlan, Notice
+from ..plan import Figure, GaugeLine, HeadingPlan, Notice
 from ..wording import at_least, near, say, term
 from .face import Hang, HeadingKind
 
@@ -58,6 +58,7 @@ def doubled(spec: Spec, heading: Casing) -> Length:
 def lay_out(spec: Spec, heading: Casing) -> CasingPlan:
     """The casing's lines, from the panel's top edge down."""
     header, depth = _sizes(spec, heading)
+    under = (GaugeLine("stitching under the header", header, "stitch"),) if header else ()
     return CasingPlan(
         style=heading.style,
         thing="casing",
@@ -69,6 +70,7 @@ def lay_out(spec: Spec, heading: Casing) -> CasingPlan:
         header=header,
         depth=depth,
         stitch_line=header + depth,
+        lines=(*under, GaugeLine("casing's stitch line", header + depth, "stitch")),
     )
 
 

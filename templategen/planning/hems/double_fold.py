@@ -8,7 +8,7 @@ from ...lengths import Length, Tape
 from ...spec import Spec
 from ...spec.hems import DoubleFold
 from ..choices import FULL_LENGTH_HEM, HEM_LIMITS, LEAST_HEM
-from ..plan import Figure, HemLine, HemPlan, Notice
+from ..plan import Figure, GaugeLine, HemPlan, Notice
 from ..wording import at_least, at_most, near, say, term
 from .face import HemKind, fold_to, stitch_line
 
@@ -33,12 +33,12 @@ def double_fold(style: str, depth: Length, turn: Length) -> DoubleFoldPlan:
     """A hem of this depth with this turn-under."""
     stitches = stitch_line(depth)
     lines = (
-        HemLine("turn-under", turn, "fold"),
-        HemLine("hem depth", depth, "fold"),
-        HemLine("hem + turn-under", depth + turn, "mark"),
-        HemLine("stitching", stitches, "stitch"),
-        HemLine("fold-to line 1", fold_to(turn), "mark"),
-        HemLine("fold-to line 2", fold_to(depth), "mark"),
+        GaugeLine("turn-under", turn, "fold"),
+        GaugeLine("hem depth", depth, "fold"),
+        GaugeLine("hem + turn-under", depth + turn, "mark"),
+        GaugeLine("stitching", stitches, "stitch"),
+        GaugeLine("fold-to line 1", fold_to(turn), "mark"),
+        GaugeLine("fold-to line 2", fold_to(depth), "mark"),
     )
     return DoubleFoldPlan(
         style=style,

@@ -5,14 +5,19 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from .back_loops import BACK_LOOPS
+from .carried import HOOKS, RINGS
 from .casing import CASING
 from .face import AnyWords, HeadingWords
+from .tabs import TABS
 
 HEADING_WORDS: Mapping[str, AnyWords] = {
     words.name: words
     for words in (
         CASING,
         BACK_LOOPS,
+        TABS,
+        RINGS,
+        HOOKS,
     )
 }
 """By style, as in a spec."""

@@ -28,6 +28,8 @@ class HeadingWords(Generic[P]):
     """How it is made, in order, up to the hanging."""
     strip: Callable[[Plan, P], tuple[str, ...]]
     """What the lines of the spacing strip mean, besides the centres, and what else its user must know."""
+    card: Callable[[Plan, P], tuple[str, ...]] = lambda plan, heading: ()
+    """How the heading card is used; written on it."""
 
 
 AnyWords = HeadingWords[Any]
