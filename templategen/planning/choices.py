@@ -75,6 +75,26 @@ tilts and sticks. The sources ask 14 to 40 % of eyelets."""
 RINGS_SEWN_BELOW = inches(1)
 """Rings sewn 1 in below the top edge: Te Ao Hou no. 11, July 1955."""
 
+# --- eyelets ---------------------------------------------------------------------------------------
+
+EYELET_PLAY = (Fraction(14, 100), Fraction(40, 100))
+"""How much wider than the rod an eyelet is inside: the sources run from 14 to 40 %. The choice is the user's."""
+
+EYELET_PITCH: Mapping[str, Length] = {"light": inches(8), "medium": inches(8), "heavy": inches(7)}
+"""Eyelets stand 6 to 8 in apart: common practice, no source. 7 in, heavy: our choice, the middle of it."""
+
+EYELET_CLOSEST = inches(6)
+"""The least of the 6 to 8 in: common practice, no source."""
+
+RING_FLANGE = Fraction(3, 2)
+"""Outside over inside where the outside is not given: our choice, because flanges are about a quarter of it wide."""
+
+HOLE_OVER_INSIDE = inches("1/8")
+"""Hole over inside where it is not given: our choice, because the barrel that goes through the cloth is that thick."""
+
+EYELET_MARGIN = inches("1/2")
+"""Cloth left above a flange, and doubled cloth below it: our choice, because less tears out."""
+
 # --- drop ------------------------------------------------------------------------------------------
 
 MADE_WITHIN = inches("1/4")

@@ -22,7 +22,7 @@ _GRAIN = 10**9
 """Transcendental lengths enter the exact world rounded to 10^-9 mm."""
 
 
-def _enter(mm: float) -> Length:
+def enter(mm: float) -> Length:
     """A float's one way into the exact world.
 
     Rounded to 10^-9 mm: far coarser than the solver's error, so that the same
@@ -55,12 +55,12 @@ def take_up(diameter: Length, depth: Length) -> Length:
     if depth.mm <= 0 or diameter.mm <= 0:
         return NOTHING
     if not passes(diameter, depth):
-        return _enter(float(depth.mm) * (1 - 2 / math.pi))
+        return enter(float(depth.mm) * (1 - 2 / math.pi))
     radius = diameter.mm / 2
     x = _tangent_ratio(max(0.0, float(depth.mm / radius) - math.pi))
     # c - R - s with s = R sqrt(1 + x^2) and c = R (pi - atan x + x), and the two large terms joined:
     # x - sqrt(1 + x^2) = -1 / (x + sqrt(1 + x^2)), which keeps every digit however deep the tube.
-    return _enter(float(radius) * (math.pi - 1 - math.atan(x) - 1 / (x + math.hypot(1, x))))
+    return enter(float(radius) * (math.pi - 1 - math.atan(x) - 1 / (x + math.hypot(1, x))))
 
 
 def round_the_rod(diameter: Length, below: Length) -> Length:
@@ -73,7 +73,7 @@ def round_the_rod(diameter: Length, below: Length) -> Length:
     if radius <= 0:
         return 2 * below
     straight = math.sqrt(float(below.mm) * (float(below.mm) + 2 * radius))  # s^2 - R^2, no digits lost
-    return _enter(radius * (2 * math.pi - 2 * math.atan2(straight, radius)) + 2 * straight)
+    return enter(radius * (2 * math.pi - 2 * math.atan2(straight, radius)) + 2 * straight)
 
 
 def rows_apart(diameter: Length, depth: Length, lift: Length) -> Length:
@@ -93,7 +93,7 @@ def rows_apart(diameter: Length, depth: Length, lift: Length) -> Length:
             break
         lifted = middle + float(take_up(diameter, Length(depth.mm - Fraction(middle))).mm) - start
         low, high = (middle, high) if lifted < wanted else (low, middle)
-    return _enter((low + high) / 2)
+    return enter((low + high) / 2)
 
 
 def _tangent_ratio(k: float) -> float:

@@ -42,6 +42,11 @@ class Rod(Table):
         "Fill it in only where the cloth goes round the end of the rod to the wall.",
         left_out="no return", asked=False,
         least=NOTHING_OR_MORE, most=MOST_1_M)] = NOTHING
+    projection: Annotated[Length | None, About(
+        "from the wall to the centre of the rod", "3 1/2 in", "90 mm",
+        "Measure where the cloth hangs nearest to wall, sill or glass.",
+        left_out="whether the folds touch the wall is not judged", asked=False,
+        least=MORE_THAN_NOTHING, most=MOST_1_M)] = None
 
 
 class Panel(Table):

@@ -7,7 +7,7 @@ from types import MappingProxyType
 
 from ..drawing import Drawing
 from ..planning import Plan
-from . import cut_gauge, half_strip, heading_card, hem_gauge_card, loop_ladder, spacing_strip, tab_ladder
+from . import cut_gauge, eyelet_card, half_strip, heading_card, hem_gauge_card, loop_ladder, spacing_strip, tab_ladder
 from .choices import Choices
 from .strips import copies
 
@@ -19,6 +19,7 @@ TEMPLATES: Mapping[str, Callable[[Plan], list[Drawing]]] = MappingProxyType(
         "cut gauge": cut_gauge.draw,
         "loop ladder": loop_ladder.draw,
         "tab ladder": tab_ladder.draw,
+        "eyelet card": eyelet_card.draw,
     }
 )
 """Every template by its name. A new one is a module and a line here."""

@@ -36,8 +36,8 @@ def draw(plan: Plan) -> list[Drawing]:
     longest = max(line.length for line in lines).mm
     end = Fraction(max(ceil(max(reach, float(longest)) + HEADROOM), SHORTEST))
     folded = (
-        "Top folded anew: base edge on the raw edge, mark at top fold-to line 1, bring the edge to it; base edge on that "
-        "fold, mark at top fold-to line 2, bring the fold to it.",
+        "Top folded anew: base edge on the raw edge, mark at top fold-to line 1, bring the edge to it; base edge on "
+        "that fold, mark at top fold-to line 2, bring the fold to it.",
     )
     return [
         Drawing(

@@ -11,6 +11,7 @@ from collections.abc import Mapping
 from .back_loops import BACK_LOOPS
 from .carried import HOOKS, RINGS
 from .casing import CASING
+from .eyelets import EYELETS
 from .face import AnyHeading, Hang, HangTerm, HeadingKind, Tube
 from .tabs import TABS
 
@@ -22,6 +23,7 @@ HEADINGS: Mapping[str, AnyHeading] = {
         TABS,
         RINGS,
         HOOKS,
+        EYELETS,
     )
 }
 """Every kind of heading, by its style in a spec."""

@@ -9,6 +9,7 @@ from pydantic import Field
 from .back_loops import BackLoops
 from .carried import Hooks, Rings
 from .casing import Casing
+from .eyelets import Eyelets
 from .tabs import Tabs
 
 Heading = Annotated[
@@ -16,9 +17,10 @@ Heading = Annotated[
     | Casing
     | Tabs
     | Rings
-    | Hooks,
+    | Hooks
+    | Eyelets,
     Field(discriminator="style"),
 ]  # fmt: skip
 """One heading; its ``style`` says which. A new kind is a module and a line here."""
 
-__all__ = ["BackLoops", "Casing", "Heading", "Hooks", "Rings", "Tabs"]
+__all__ = ["BackLoops", "Casing", "Eyelets", "Heading", "Hooks", "Rings", "Tabs"]

@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from .back_loops import BACK_LOOPS
 from .carried import HOOKS, RINGS
 from .casing import CASING
+from .eyelets import EYELETS
 from .face import AnyWords, HeadingWords
 from .tabs import TABS
 
@@ -18,6 +19,7 @@ HEADING_WORDS: Mapping[str, AnyWords] = {
         TABS,
         RINGS,
         HOOKS,
+        EYELETS,
     )
 }
 """By style, as in a spec."""
