@@ -95,6 +95,31 @@ HOLE_OVER_INSIDE = inches("1/8")
 EYELET_MARGIN = inches("1/2")
 """Cloth left above a flange, and doubled cloth below it: our choice, because less tears out."""
 
+# --- pleats and gathers ----------------------------------------------------------------------------
+
+PLEAT_SPACE = inches(4)
+"""Between two pleats: spaces come to 4 in in the worked example of How to Make Draperies (booklet, undated)."""
+
+PLEAT_SIZES: Mapping[str, tuple[Length, Length]] = {
+    "pinch pleats": (inches(3), inches(7)),
+    "box pleats": (inches(3), inches(9)),
+    "inverted box pleats": (inches(3), inches(9)),
+}
+"""Cloth in one pleat. 7 in: the worked example of How to Make Draperies. 3 in: our choice, because less makes no fold
+that stands. 9 in: our choice, because a box wider than 4 1/2 in sags at its edges."""
+
+PLEAT_FULLNESS = (Fraction(2), Fraction(5, 2))
+"""2 to 2.5 for gathers and pleats: common practice, no source; UFGS-12491N counts 2, 2.5 and 3 times."""
+
+BOX_AS_WIDE_AS_ITS_SPACE = Fraction(3)
+"""A box pleat as wide as its space takes 3 ft of cloth to 1 ft: Stephenson, Cutting and Draping, 1905."""
+
+TAPE_MARKS = 5
+"""Marks along a gathered top, so that the gathers are spread alike quarter by quarter: our choice."""
+
+HOOKS_IN_TAPE = inches(4)
+"""Between two hooks in the pockets of a tape: our choice, because a gathered top droops between hooks further apart."""
+
 # --- drop ------------------------------------------------------------------------------------------
 
 MADE_WITHIN = inches("1/4")

@@ -67,7 +67,7 @@ def _counts(spec: Spec, heading: HeadingPlan, offcut: OffcutPlan) -> dict[str, i
     counts = {"panels": made_count(spec)}
     things = f"{heading.thing}s"
     if heading.marks:
-        counts[things] = heading.count
+        counts[things] = heading.on_each
     if plan := offcut.pieces:
         counts |= {
             f"{things}_needed": plan.needed,

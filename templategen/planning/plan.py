@@ -140,7 +140,18 @@ class HeadingPlan:
 
     @property
     def count(self) -> int:
+        """How many marks there are."""
         return len(self.marks)
+
+    @property
+    def on_each(self) -> int:
+        """How many things each panel has: as many as marks, where each has one."""
+        return len(self.marks)
+
+    @property
+    def spaced(self) -> bool:
+        """Whether its marks stand at equal distances, alike from both edges, so that a spacing strip serves."""
+        return bool(self.marks)
 
 
 @dataclass(frozen=True, slots=True)

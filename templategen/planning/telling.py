@@ -86,8 +86,8 @@ def _counts(plan: Plan) -> list[str]:
     heading, panels = plan.heading, plural(plan.panels, "panel")
     rows = []
     if heading.marks:
-        needed = f"× {panels} = {heading.count * plan.panels} needed"
-        rows.append(_row(f"{heading.thing}s", f"{heading.count} on each panel", needed))
+        needed = f"× {panels} = {heading.on_each * plan.panels} needed"
+        rows.append(_row(f"{heading.thing}s", f"{heading.on_each} on each panel", needed))
     rows += _pieces(plan.offcut.pieces) if plan.offcut.pieces else []
     rows.append(_row("fullness", f"{decimal(float(plan.ratios['fullness']))} times", fullness_working(plan.spec)))
     return ["Counts", *chain.from_iterable(rows)]

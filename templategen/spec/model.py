@@ -84,6 +84,11 @@ class Panel(Table):
         "the cloth turned under inside that hem", "3/8 in", "10 mm",
         "Feel for the raw edge inside the hem, or unpick an inch; 0 where nothing is turned under.",
         least=NOTHING_OR_MORE, most=MOST_1_M)]
+    leading_edge: Annotated[Literal["pair", "left", "right"], About(
+        "which side edge leads, the one that meets the other panel: \"left\" or \"right\" as seen from the front, or "
+        "\"pair\" where half the panels hang on either side", "pair", "pair",
+        "The other edge is the return edge, at the end of the rod. It matters where the two are not made alike.",
+        left_out="pair", asked=False)] = "pair"
     top_turn: Annotated[Length, About(
         "the cloth turned under inside the casing, along its stitch line", "3/8 in", "10 mm",
         "Used only where the casing has to be let down and the top folded anew.",

@@ -7,13 +7,24 @@ from types import MappingProxyType
 
 from ..drawing import Drawing
 from ..planning import Plan
-from . import cut_gauge, eyelet_card, half_strip, heading_card, hem_gauge_card, loop_ladder, spacing_strip, tab_ladder
+from . import (
+    cut_gauge,
+    eyelet_card,
+    half_strip,
+    heading_card,
+    hem_gauge_card,
+    loop_ladder,
+    pleat_strip,
+    spacing_strip,
+    tab_ladder,
+)
 from .choices import Choices
 from .strips import copies
 
 TEMPLATES: Mapping[str, Callable[[Plan], list[Drawing]]] = MappingProxyType(
     {
         "spacing strip": spacing_strip.draw,
+        "pleat strip": pleat_strip.draw,
         "heading card": heading_card.draw,
         "hem gauge card": hem_gauge_card.draw,
         "cut gauge": cut_gauge.draw,
@@ -38,6 +49,9 @@ def draw_templates(plan: Plan, only: tuple[str, ...] = (), choices: Choices | No
             continue
         if name == STRIP:
             for strip in (half_strip.draw if choices.half_strip else draw)(plan):
+                drawings += copies(strip, choices.strips)
+        elif name == "pleat strip":
+            for strip in draw(plan):
                 drawings += copies(strip, choices.strips)
         else:
             drawings += draw(plan)

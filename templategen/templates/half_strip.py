@@ -75,7 +75,7 @@ def draw(plan: Plan) -> list[Drawing]:
     right half are listed at the places of those of the left.
     """
     loops = plan.heading
-    if not loops.marks:
+    if not loops.spaced:
         return []
     end = plan.width.mm / 2
     places = [mark.at.mm for mark in loops.marks[: (loops.count + 1) // 2]]

@@ -48,10 +48,10 @@ def draw(plan: Plan) -> list[Drawing]:
 
     Its datum edge is laid along the panel's top edge; its two ends are the
     panel's side edges, so a strip that does not end with the panel shows a
-    panel that was measured wrong. None for a heading without marks.
+    panel that was measured wrong. None for a heading whose marks are not alike from both edges.
     """
     loops, tape = plan.heading, plan.tape
-    if not loops.marks:
+    if not loops.spaced:
         return []
     labels = [tape.read(mark.at).label for mark in loops.marks]
     strip = Ruled(
@@ -88,6 +88,10 @@ class Ruled:
     """From left to right, one at least."""
     thing_width: Fraction
     """How wide what stands at each mark is, in mm; its edges are drawn too. Nothing where it is a point."""
+    ends: tuple[str, str] = ("left edge", "right edge")
+    """What its ends are."""
+    more: tuple[Item, ...] = ()
+    """What else is drawn on it."""
 
 
 def ruled_strip(strip: Ruled) -> Drawing:
@@ -107,7 +111,8 @@ def ruled_strip(strip: Ruled) -> Drawing:
         *path(LineType.CUT, [(0, 0), (width, 0), (width, -DEPTH), (0, -DEPTH), (0, 0)]),
         *(item for each in sewn for item in each),
         *_centre(width, on_the_centre, lettering.turned),
-        *_ends(width, [item for each in (*sewn[:2], *sewn[-2:]) for item in each]),
+        *strip.more,
+        *_ends(width, strip.ends, [item for each in (*sewn[:2], *sewn[-2:]) for item in each]),
     ]
     return Drawing(
         name=strip.name,
@@ -123,7 +128,7 @@ def ruled_strip(strip: Ruled) -> Drawing:
         items=tuple(items),
         keep_whole=tuple((mark.at - half, mark.at + half) for mark in marks),
         registration=_registration(pitch - strip.thing_width, lettering),
-        ends=("left edge of the panel", "right edge of the panel"),
+        ends=(f"{strip.ends[0]} of the panel", f"{strip.ends[1]} of the panel"),
     )
 
 
@@ -191,10 +196,10 @@ def _centre(width: Fraction, on_a_loop: bool, turned: bool) -> list[Item]:
     ]
 
 
-def _ends(width: Fraction, beside: Sequence[Item]) -> list[Item]:
-    """"left edge" and "right edge", upright along the ends, where the end loops leave room."""
+def _ends(width: Fraction, names: tuple[str, str], beside: Sequence[Item]) -> list[Item]:
+    """What the ends are, upright along them, where what stands at the end marks leaves room."""
     texts = [
-        Text(4.2, -LABELS_FROM - 9, "left edge", END_SIZE, Anchor.MIDDLE, turn=90),
-        Text(width - 4.2, -LABELS_FROM - 9, "right edge", END_SIZE, Anchor.MIDDLE, turn=270),
+        Text(4.2, -LABELS_FROM - 9, names[0], END_SIZE, Anchor.MIDDLE, turn=90),
+        Text(width - 4.2, -LABELS_FROM - 9, names[1], END_SIZE, Anchor.MIDDLE, turn=270),
     ]
     return [text for text in texts if not any(text.bounds.meets(item.bounds, 1.2) for item in beside)]

@@ -13,7 +13,9 @@ from .carried import HOOKS, RINGS
 from .casing import CASING
 from .eyelets import EYELETS
 from .face import AnyHeading, Hang, HangTerm, HeadingKind, Tube
+from .pleats import BOX_PLEATS, INVERTED_BOX_PLEATS, PINCH_PLEATS
 from .tabs import TABS
+from .tape import GATHERING_TAPE
 
 HEADINGS: Mapping[str, AnyHeading] = {
     kind.name: kind
@@ -24,6 +26,10 @@ HEADINGS: Mapping[str, AnyHeading] = {
         RINGS,
         HOOKS,
         EYELETS,
+        PINCH_PLEATS,
+        BOX_PLEATS,
+        INVERTED_BOX_PLEATS,
+        GATHERING_TAPE,
     )
 }
 """Every kind of heading, by its style in a spec."""

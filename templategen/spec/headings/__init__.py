@@ -10,7 +10,9 @@ from .back_loops import BackLoops
 from .carried import Hooks, Rings
 from .casing import Casing
 from .eyelets import Eyelets
+from .pleats import BoxPleats, InvertedBoxPleats, PinchPleats
 from .tabs import Tabs
+from .tape import GatheringTape
 
 Heading = Annotated[
     BackLoops
@@ -18,9 +20,25 @@ Heading = Annotated[
     | Tabs
     | Rings
     | Hooks
-    | Eyelets,
+    | Eyelets
+    | PinchPleats
+    | BoxPleats
+    | InvertedBoxPleats
+    | GatheringTape,
     Field(discriminator="style"),
 ]  # fmt: skip
 """One heading; its ``style`` says which. A new kind is a module and a line here."""
 
-__all__ = ["BackLoops", "Casing", "Eyelets", "Heading", "Hooks", "Rings", "Tabs"]
+__all__ = [
+    "BackLoops",
+    "BoxPleats",
+    "Casing",
+    "Eyelets",
+    "GatheringTape",
+    "Heading",
+    "Hooks",
+    "InvertedBoxPleats",
+    "PinchPleats",
+    "Rings",
+    "Tabs",
+]

@@ -32,6 +32,10 @@ HOOK_SET = About(
     "from the panel's top edge down to where the hook's bend sits", "1/2 in", "12 mm",
     "The deeper the hooks are set, the higher the panel hangs, and the more its top stands above the carriers.",
     least=NOTHING_OR_MORE, most=MOST_1_M)  # fmt: skip
+FINISHED_WIDTH = About(
+    "the width of one panel when it is pleated or gathered, its return and overlap with it", "33 in", "840 mm",
+    left_out="the panel's share of rod, overlap and returns", asked=False,
+    least=MORE_THAN_NOTHING, most=MOST_60_M)  # fmt: skip
 SEAM_ALLOWANCE = About(
     "the allowance on the long seam of the strip that loops or tabs are made from", "1/4 in", "6 mm",
     left_out="1/4 in", asked=False,

@@ -9,7 +9,9 @@ from .carried import HOOKS, RINGS
 from .casing import CASING
 from .eyelets import EYELETS
 from .face import AnyWords, HeadingWords
+from .pleats import BOX_PLEATS, INVERTED_BOX_PLEATS, PINCH_PLEATS
 from .tabs import TABS
+from .tape import GATHERING_TAPE
 
 HEADING_WORDS: Mapping[str, AnyWords] = {
     words.name: words
@@ -20,6 +22,10 @@ HEADING_WORDS: Mapping[str, AnyWords] = {
         RINGS,
         HOOKS,
         EYELETS,
+        PINCH_PLEATS,
+        BOX_PLEATS,
+        INVERTED_BOX_PLEATS,
+        GATHERING_TAPE,
     )
 }
 """By style, as in a spec."""

@@ -1,0 +1,72 @@
+"""Pleat strip: pinned to the top, it shows the two lines of every pleat, for a left and for a right panel."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from fractions import Fraction
+from itertools import pairwise
+
+from ..drawing import Anchor, Drawing, Item, Line, LineType, Text, width_of
+from ..planning import Plan
+from ..planning.headings.pleats import PleatPlan
+from ..planning.plan import HeadingMark
+from ..spec.headings import PinchPleats
+from .spacing_strip import Labelled, Ruled, ruled_strip
+from .strips import keys_to_reading
+
+BAND = 12.2
+"""From the datum edge to the band that spans a pleat, in mm: between the ticks and the labels."""
+FINGER = 6
+"""Length of a finger's tick, in mm."""
+WORD = 9
+SIDES = {"left": "right", "right": "left"}
+"""The other one; and the side that an edge has from the front."""
+
+
+def draw(plan: Plan) -> list[Drawing]:
+    """One strip for panels that are all alike, two for pairs, each the other's mirror image; none without pleats."""
+    pleats = plan.heading
+    if not isinstance(pleats, PleatPlan):
+        return []
+    if not pleats.mirrored:
+        return [_strip(plan, pleats, pleats.marks, pleats.leading, "")]
+    mirrored = [HeadingMark(mark.label, plan.width - mark.at) for mark in reversed(pleats.marks)]
+    # From the back the leading edge of a left panel lies to the left, where its front has it on the right.
+    return [
+        _strip(plan, pleats, marks, leading, f" for {leading} panels")
+        for marks, leading in ((pleats.marks, pleats.leading), (mirrored, SIDES[pleats.leading]))
+    ]
+
+
+def _strip(plan: Plan, pleats: PleatPlan, marks: Sequence[HeadingMark], leading: str, which: str) -> Drawing:
+    labels = [plan.tape.read(mark.at).label for mark in marks]
+    whose = (f"For panels that hang on the {leading}, seen from the front.",) if which else ()
+    edges = {leading: "leading edge", SIDES[leading]: "return edge"}
+    return ruled_strip(
+        Ruled(
+            name=f"pleat strip{which}",
+            caption=(*whose, "Back of the panel towards you.", *keys_to_reading(plan, labels, "the left end")),
+            up="the panel's top edge",
+            width=plan.width.mm,
+            marks=tuple(Labelled(mark.label, mark.at.mm, said) for mark, said in zip(marks, labels, strict=True)),
+            thing_width=Fraction(0),
+            ends=(edges["left"], edges["right"]),
+            more=tuple(_spans(pleats, marks)),
+        )
+    )
+
+
+def _spans(pleats: PleatPlan, marks: Sequence[HeadingMark]) -> Iterator[Item]:
+    """A band over each pleat, with its fingers, and the word for what lies between two, clear of the centre line."""
+    width, word = pleats.flat.mm, width_of("space", WORD)
+    fingers = 2 * pleats.given.fingers if isinstance(pleats.given, PinchPleats) else 2
+    for before, after in pairwise(marks):
+        left, right = before.at.mm, after.at.mm
+        room = float(right - left) - 2
+        if before.label[:-1] == after.label[:-1]:
+            yield Line(LineType.MARK, left, -BAND, right, -BAND)
+            for part in range(1, fingers):
+                at = left + (right - left) * part / fingers
+                yield Line(LineType.THIN, at, 0, at, -FINGER)
+        elif word < room and abs(float(left + right - width)) > word + 2:
+            yield Text((left + right) / 2, -BAND + 1, "space", WORD, Anchor.MIDDLE)
