@@ -164,6 +164,9 @@ LEAST_HEM = inches(1)
 FACING_SEAM = inches("1/2")
 """Seam that joins a facing to the bottom edge: our choice, because curtain seams are usually that wide."""
 
+STRIP_END = inches("1/2")
+"""A facing or a border is cut so much longer at each end, to be turned in: our choice, as wide as its seams are."""
+
 # --- fullness --------------------------------------------------------------------------------------
 
 LEAST_FULLNESS = Fraction(3, 2)

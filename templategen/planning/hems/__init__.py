@@ -8,14 +8,21 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from .double_fold import DOUBLE_FOLD
+from .equal_fold import EQUAL_FOLD
 from .face import AnyHem, HemKind
+from .sewn_on import BORDER, FACED
+from .single_fold import SINGLE_FOLD
 
 HEMS: Mapping[str, AnyHem] = {
     kind.name: kind
     for kind in (
         DOUBLE_FOLD,
+        EQUAL_FOLD,
+        SINGLE_FOLD,
+        FACED,
+        BORDER,
     )
-}  # fmt: skip
+}
 """Every kind of hem, by its style in a spec."""
 
 __all__ = ["HEMS", "AnyHem", "HemKind"]

@@ -135,6 +135,12 @@ def shallower(tape: Tape, hem: DoubleFoldPlan, short: Length) -> str:
     return ""
 
 
+def shallower_equal(tape: Tape, hem: DoubleFoldPlan, short: Length) -> str:
+    """One less deep, of equal turns still."""
+    both = (hem.allowance - short) / 2
+    return f"A hem of two turns of {at_most(tape, both)} would just do." if both >= LEAST_HEM else ""
+
+
 DOUBLE_FOLD = HemKind(
     name="double fold",
     plan=plan,
