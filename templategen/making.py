@@ -21,7 +21,7 @@ from .papers import Orientation, Paper, paper_named, roll_of, sheet_of, unknown_
 from .planning import Plan
 from .spec import FIELDS, Spec
 from .spec.values import Wrong, read_value
-from .templates import STRIP, STRIPS, TEMPLATES, Choices, draw_templates, work_order
+from .templates import STRIPS, TEMPLATES, Choices, draw_templates, work_order
 
 SPEC_NAME, OPTIONS_NAME = "spec.toml", "make.json"
 """What a kit's PDF carries: the spec it was made from, and what was asked for besides."""
@@ -62,7 +62,7 @@ def make_kit(plan: Plan, options: Options | None = None) -> Kit:
     only = _named(options.only)
     choices = choices_of(plan.spec, options)
     drawings = draw_templates(plan, only, choices)
-    if faults := _not_in_this_job(options, drawings, plan):
+    if faults := _not_in_this_job(options, plan):
         raise Refusal(*faults)
     words = work_order.words(plan, choices) if not only or WORDS in only else []
     return laid_out(plan, options, SUBJECT, words, drawings, check=not only or CHECK in only)
@@ -124,11 +124,12 @@ def write_kit(kit: Kit, files: dict[str, bytes], folder: Path) -> None:
     the other way, a whole strip beside a half one.
     """
     write_files(files, folder)
-    families = {drawing.family for drawing in kit.drawings}
-    for family in families | (STRIPS if families & STRIPS else set()):
-        numbered = re.compile(rf"{re.escape(family.replace(' ', '-'))}(-\d+)?\.svg")
+    names = {drawing.name for drawing in kit.drawings}
+    kinds = {kind for kind in (*TEMPLATES, *STRIPS) if any(name.startswith(kind) for name in names)}
+    for kind in kinds | (STRIPS if kinds & STRIPS else set()):
+        like_it = re.compile(rf"{re.escape(kind.replace(' ', '-'))}(-\d+|-for-.*)?\.svg")
         for path in folder.iterdir():
-            if numbered.fullmatch(path.name) and path.name not in files:
+            if like_it.fullmatch(path.name) and path.name not in files:
                 path.unlink()
 
 
@@ -197,14 +198,14 @@ def faults_of(options: Options, spec: Spec | None = None) -> list[Fault]:
     return faults
 
 
-def _not_in_this_job(options: Options, drawings: list[Drawing], plan: Plan) -> list[Fault]:
+def _not_in_this_job(options: Options, plan: Plan) -> list[Fault]:
     """Templates asked for by name that this job has no use for."""
-    drawn = {STRIP if drawing.family in STRIPS else drawing.family for drawing in drawings}
-    asked = [each for each in options.only if _plain(each) in TEMPLATES and _plain(each) not in drawn]
-    if not asked:
+    asked = [each for each in options.only if _plain(each) in TEMPLATES]
+    missing = [each for each in asked if not TEMPLATES[_plain(each)](plan)] if asked else []
+    if not missing:
         return []
-    there = ", ".join(dict.fromkeys(drawing.family for drawing in draw_templates(plan)))
-    return [Fault("--only", repr(each), f"this job has none; it has {there}") for each in asked]
+    there = ", ".join(name for name, draw in TEMPLATES.items() if draw(plan))
+    return [Fault("--only", repr(each), f"this job has none; it has {there}") for each in missing]
 
 
 def choices_of(spec: Spec, options: Options) -> Choices:

@@ -167,6 +167,18 @@ FACING_SEAM = inches("1/2")
 STRIP_END = inches("1/2")
 """A facing or a border is cut so much longer at each end, to be turned in: our choice, as wide as its seams are."""
 
+# --- sides, weights, lining ------------------------------------------------------------------------
+
+LEAST_SPLIT = millimetres(100)
+"""The narrowest panel that may come of a split: our choice, the narrowest panel a spec may have."""
+
+WEIGHTS_EVERY = inches(24)
+"""Hem weights every 2 ft: Te Ao Hou no. 11, July 1955, pp. 58-59."""
+
+LINING_SHORTER = (inches(3), inches(5))
+"""Lining cut 3 in shorter than the face cloth at the sill and 5 in at the floor: The Complete Photo Guide to Curtains
+and Draperies, 2006."""
+
 # --- fullness --------------------------------------------------------------------------------------
 
 LEAST_FULLNESS = Fraction(3, 2)

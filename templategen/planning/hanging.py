@@ -63,6 +63,11 @@ def take_up(diameter: Length, depth: Length) -> Length:
     return enter(float(radius) * (math.pi - 1 - math.atan(x) - 1 / (x + math.hypot(1, x))))
 
 
+def slant(up: Length, along: Length) -> Length:
+    """The third side of a right-angled triangle, sqrt(up^2 + along^2)."""
+    return enter(math.hypot(float(up.mm), float(along.mm)))
+
+
 def round_the_rod(diameter: Length, below: Length) -> Length:
     """Length of a strip over the rod whose ends meet ``below`` the rod's underside: a tab without its allowances.
 

@@ -8,11 +8,13 @@ from types import MappingProxyType
 from ..spec import Spec
 from . import advice
 from .drop import drop_figures, hang_figures, plan_drop
+from .extras import lining_figures, lining_notices, plan_weights, weight_figures, weight_notices
 from .fullness import fullness
 from .headings import HEADINGS
 from .hems import HEMS
 from .offcut import offcut_figures, plan_offcut
 from .plan import HeadingPlan, Notice, OffcutPlan, Plan, Section
+from .sides import plan_mitre, side_figures, side_notices
 from .top import plan_top, top_figures
 from .widths import made_count, made_width
 
@@ -28,12 +30,16 @@ def make_plan(spec: Spec) -> Plan:
     hem = hem_kind.plan(spec, spec.hem)
     drop, top, heading = plan_drop(spec, hem.allowance), plan_top(spec), kind.lay_out(spec, spec.heading)
     offcut = plan_offcut(spec, drop, kind.pieces(heading))
+    mitre, weights = plan_mitre(spec, hem), plan_weights(spec)
     hangs = (*kind.hang_figures(spec, heading), *top_figures(spec, top), *hang_figures(spec, drop))
     sections = (
         Section("hang", "How it hangs", hangs),
         Section("drop", "From the floor to the cut", drop_figures(spec, drop, hem_kind.terms(spec, hem))),
         Section("hem", "The new hem", hem_kind.figures(spec, hem)),
         Section("heading", kind.title, kind.figures(spec, heading)),
+        Section("sides", "Sides and corners", side_figures(spec, mitre)),
+        Section("weights", "The weights", weight_figures(spec, weights)),
+        Section("lining", "The lining", lining_figures(spec, drop, top.lowered)),
         Section("offcut", "The offcut", offcut_figures(spec, drop, offcut)),
     )
     notices: list[Notice] = [
@@ -41,6 +47,9 @@ def make_plan(spec: Spec) -> Plan:
         *advice.drop_notices(spec, drop, hem, top),
         *advice.old_hem_notices(spec, drop, hem),
         *hem_kind.notices(spec, hem),
+        *side_notices(spec, hem),
+        *weight_notices(spec, weights, hem),
+        *lining_notices(spec, drop),
         *kind.notices(spec, heading),
         *advice.offcut_notices(spec, offcut),
         *advice.fullness_notices(spec),
@@ -55,19 +64,22 @@ def make_plan(spec: Spec) -> Plan:
         top=top,
         heading=heading,
         offcut=offcut,
+        mitre=mitre,
         sections=tuple(section for section in sections if section.figures),
         figures=MappingProxyType({figure.key: figure for section in sections for figure in section.figures}),
-        counts=MappingProxyType(_counts(spec, heading, offcut)),
+        counts=MappingProxyType(_counts(spec, heading, offcut, weights.count if weights else 0)),
         ratios=MappingProxyType({"fullness": Fraction(fullness(spec))}),
         notices=advice.worst_first(notices),
     )
 
 
-def _counts(spec: Spec, heading: HeadingPlan, offcut: OffcutPlan) -> dict[str, int]:
+def _counts(spec: Spec, heading: HeadingPlan, offcut: OffcutPlan, weights: int) -> dict[str, int]:
     counts = {"panels": made_count(spec)}
     things = f"{heading.thing}s"
     if heading.marks:
         counts[things] = heading.on_each
+    if weights:
+        counts["weights"] = weights
     if plan := offcut.pieces:
         counts |= {
             f"{things}_needed": plan.needed,

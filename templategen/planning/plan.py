@@ -202,6 +202,31 @@ class OffcutPlan:
 
 
 @dataclass(frozen=True, slots=True)
+class MitrePlan:
+    """The one straight fold of a corner."""
+
+    hem: Length
+    """Depth of the bottom hem, H."""
+    side: Length
+    """Depth of the side hem, S."""
+    hem_allowance: Length
+    """Below the finished bottom edge, H + T."""
+    side_allowance: Length
+    """Beside the finished side edge, S + U."""
+    up_the_side: Length
+    """Raw corner to the fold, up the side's raw edge."""
+    along_the_bottom: Length
+    """Raw corner to the fold, along the bottom's raw edge."""
+    seam: Length
+    """Length of the finished mitre, corner to inner corner."""
+
+    @property
+    def above_the_hem(self) -> Length:
+        """Finished bottom edge up to where the fold meets the side's raw edge."""
+        return self.up_the_side - self.hem_allowance
+
+
+@dataclass(frozen=True, slots=True)
 class Section:
     """Figures that belong together."""
 
@@ -227,6 +252,8 @@ class Plan:
     top: TopPlan
     heading: HeadingPlan
     offcut: OffcutPlan
+    mitre: MitrePlan | None
+    """The corner's one fold, where corners are mitred."""
     sections: tuple[Section, ...]
     """Every number, in the order of the work."""
     figures: Mapping[str, Figure]

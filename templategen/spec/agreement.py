@@ -50,6 +50,7 @@ def disagreements(answers: Answers) -> Iterator[Fault]:
     yield from _drop(answers)
     yield from _old_heading(answers)
     yield from _hems(answers)
+    yield from _sides(answers)
     yield from _loops(answers)
     yield from _inset(answers)
     yield from _paper(answers)
@@ -98,7 +99,11 @@ def _old_heading(answers: Answers) -> Iterator[Fault]:
 
 
 def _hems(answers: Answers) -> Iterator[Fault]:
-    for inner, outer in (("hem.turn_under", "hem.depth"), ("panel.turn_under", "panel.hem")):
+    pairs = (
+        ("hem.turn_under", "hem.depth"), ("panel.turn_under", "panel.hem"), ("sides.turn_under", "sides.hem"),
+        ("lining.turn_under", "lining.hem"),
+    )
+    for inner, outer in pairs:
         lengths = answers.all_of(inner, outer)
         if not lengths or lengths[0] <= lengths[1]:
             continue
@@ -106,6 +111,25 @@ def _hems(answers: Answers) -> Iterator[Fault]:
         if not lengths[1]:
             right = f"nothing can be turned under where {outer} is 0, a raw edge; write 0, or the depth of the hem"
         yield Fault(inner, answers.typed(inner), right)
+
+
+def _sides(answers: Answers) -> Iterator[Fault]:
+    asked = answers.all_of("sides.finished_width", "panel.width")
+    split = answers.values.get("sides.split")
+    if asked and split and split > 1:
+        yield Fault(
+            "sides.finished_width", answers.typed("sides.finished_width"),
+            "a width and sides.split are both there; leave one out: panels that are split come out alike",
+        )
+    allowances = answers.all_of("sides.hem", "sides.turn_under")
+    if not asked or not allowances:
+        return
+    if asked[0] + allowances[0] + allowances[1] > asked[1]:
+        yield Fault(
+            "sides.finished_width", answers.typed("sides.finished_width"),
+            f"with sides.hem and sides.turn_under it takes more than panel.width, {answers.typed('panel.width')}; "
+            "write less",
+        )
 
 
 def _loops(answers: Answers) -> Iterator[Fault]:

@@ -16,6 +16,7 @@ from ..bars import Bar, Reading, Readings
 from ..lengths import NOTHING, Length, Tape, millimetres
 from ..papers import LEAST, LONGEST, Orientation
 from .about import MORE_THAN_NOTHING, NOTHING_OR_MORE, About, Limit
+from .finishing import Lining, Sides, Weights
 from .headings import Casing, Heading
 from .hems import Hem
 from .table import MOST_1_M, MOST_60_M, MOST_100_MM, Measured, Table
@@ -221,6 +222,9 @@ class Spec(Table):
     drop: Drop
     hem: Annotated[Hem, About(
         "the kind of hem", "double fold", "double fold", left_out="double fold", asked=False)]
+    sides: Sides = Sides()
+    weights: Weights = Weights()
+    lining: Lining = Lining()
     heading: Annotated[Heading, About("the kind of heading", "back loops", "back loops")]
     paper: Paper = Paper()
     printer: Printer = Printer()

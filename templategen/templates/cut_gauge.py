@@ -41,13 +41,14 @@ def _gauge(plan: Plan, mark: DropMark, number: int, of: int) -> Drawing:
     items, reach = rule(rules, RULED, SIZE)
     topmost = max(at for _, at in lines)
     end = Fraction(max(ceil(max(reach, float(topmost.mm)) + HEADROOM), SHORTEST))
+    way = "down" if plan.hem.allowance.mm >= 0 else "up"
     place = f"For floor mark {number} of {of}, {place_of(plan, mark)}. " if of > 1 else ""
     return Drawing(
         name=f"cut gauge {number}" if of > 1 else "cut gauge",
         caption=(
             f"{place}Lay the floor mark line on the pin.",
             f"Here the cut line stands {above_old_edge(plan, mark.cut)}: check it with a rule before you cut.",
-            f"From the finish line down to the cut line it is {plan.tape.show(plan.hem.allowance)}.",
+            f"From the finish line {way} to the cut line it is {plan.tape.show(abs(plan.hem.allowance))}.",
         ),
         up="towards the heading",
         start=Fraction(0),

@@ -1,0 +1,143 @@
+"""Weights in the hem, and a lining behind the panel."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from ..lengths import NOTHING, Length
+from ..lengths.counting import plural
+from ..spec import Spec
+from .choices import LINING_SHORTER, WEIGHTS_EVERY
+from .plan import DropPlan, Figure, HemPlan, Notice
+from .widths import made_count, made_width
+from .wording import near, say, term
+
+
+@dataclass(frozen=True, slots=True)
+class WeightPlan:
+    """The weights of one panel."""
+
+    count: int
+    pitch: Length
+    size: Length
+
+
+def plan_weights(spec: Spec) -> WeightPlan | None:
+    """One at each corner and as many between as keep them no further apart than asked; None without weights."""
+    every = spec.weights.every
+    if every is None:
+        return None
+    span = made_width(spec)
+    spaces = max(1, int(-(-span.mm // every.mm)))
+    return WeightPlan(spaces + 1, span / spaces, spec.weights.size)
+
+
+def weight_figures(spec: Spec, weights: WeightPlan | None) -> tuple[Figure, ...]:
+    """How far apart they are, and the pocket for one."""
+    if weights is None:
+        return ()
+    tape, every = spec.tape, spec.weights.every or NOTHING
+    pocket = 2 * weights.size
+    return (
+        Figure(
+            "weight_pitch",
+            "weights, apart",
+            weights.pitch,
+            f"{plural(weights.count, 'weight')} on each panel, one at each corner, no more than {say(tape, every)} "
+            f"apart; {weights.count * made_count(spec)} in all",
+        ),
+        Figure(
+            "weight_pocket",
+            "pocket, square",
+            pocket,
+            f"twice the weight {say(tape, weights.size)}, folded in half and sewn up; it hangs inside the hem",
+        ),
+    )
+
+
+def weight_notices(spec: Spec, weights: WeightPlan | None, hem: HemPlan) -> list[Notice]:
+    """Weights too large for the hem, or further apart than a handbook has them."""
+    if weights is None:
+        return []
+    tape = spec.tape
+    found = []
+    if weights.size >= hem.depth:
+        text = (
+            f"Weights of {near(tape, weights.size)} do not go into a hem {near(tape, hem.depth)} deep. Take smaller "
+            "ones, or a deeper hem."
+        )
+        found.append(Notice("weight_too_large", "warning", text))
+    if weights.pitch > WEIGHTS_EVERY:
+        text = (
+            f"The weights hang {near(tape, weights.pitch)} apart; {near(tape, WEIGHTS_EVERY)} is given (Te Ao Hou, "
+            "July 1955). The choice is yours."
+        )
+        found.append(Notice("weights_far_apart", "note", text))
+    return found
+
+
+def lining_figures(spec: Spec, drop: DropPlan, lowered: Length) -> tuple[Figure, ...]:
+    """The lining's width and, where the panel's length is known, its length; none without a lining."""
+    lining, tape = spec.lining, spec.tape
+    if lining.cut_shorter is None:
+        return ()
+    width, inside = made_width(spec), 2 * lining.narrower
+    allowance = lining.hem + lining.turn_under
+    first = drop.marks[0]
+    # Cut alike at the top, the lining's raw edge lies so much higher, and its hem is turned up from there.
+    ends = first.cut + lining.cut_shorter + allowance
+    found = [
+        Figure(
+            "lining_width",
+            "lining, finished width",
+            width - inside,
+            f"panel {say(tape, width)} {term(tape, -1, '2 × inside its edge', inside)}",
+        ),
+        Figure(
+            "lining_cut_line",
+            "lining's cut line",
+            first.cut + lining.cut_shorter,
+            f"up from the old bottom edge: cut line {say(tape, first.cut)} "
+            f"{term(tape, 1, 'cut shorter', lining.cut_shorter)}",
+        ),
+        Figure(
+            "lining_above",
+            "lining ends above hem",
+            ends - first.finish,
+            f"its finished edge above the panel's: cut line {say(tape, first.cut)} "
+            f"{term(tape, 1, 'shorter', lining.cut_shorter)} {term(tape, 1, 'its hem and turn', allowance)} "
+            f"{term(tape, -1, 'finish line', first.finish)}",
+        ),
+    ]
+    if spec.panel.length is not None:
+        length = spec.panel.length - lowered - first.cut - lining.cut_shorter
+        working = (
+            f"panel {say(tape, spec.panel.length)} {term(tape, -1, 'off the top', lowered)} "
+            f"{term(tape, -1, 'cut line', first.cut)} {term(tape, -1, 'cut shorter', lining.cut_shorter)}"
+        )
+        found.append(Figure("lining_cut_length", "lining, cut length", length, working))
+    return tuple(found)
+
+
+def lining_notices(spec: Spec, drop: DropPlan) -> list[Notice]:
+    """A lining that shows below the panel, or ends so high that light comes through."""
+    lining, tape = spec.lining, spec.tape
+    if lining.cut_shorter is None:
+        return []
+    first = drop.marks[0]
+    above = first.cut + lining.cut_shorter + lining.hem + lining.turn_under - first.finish
+    if above <= NOTHING:
+        text = (
+            f"The lining would end {near(tape, -above)} below the panel's edge, and show: cut it at least that much "
+            "shorter, or turn up a deeper hem."
+        )
+        return [Notice("lining_shows", "stop", text)]
+    least, most = LINING_SHORTER
+    if not least <= lining.cut_shorter <= most:
+        text = (
+            f"The lining is cut {near(tape, lining.cut_shorter)} shorter than the panel; {near(tape, least)} at the "
+            f"sill and {near(tape, most)} at the floor are given (The Complete Photo Guide to Curtains and "
+            "Draperies, 2006). The choice is yours."
+        )
+        return [Notice("lining_unusual", "note", text)]
+    return []

@@ -1,0 +1,60 @@
+"""What else is done to a panel's edges: its sides, its corners, weights, a lining."""
+
+from __future__ import annotations
+
+from typing import Annotated
+
+from ..lengths import Length, inches
+from .about import MORE_THAN_NOTHING, NOTHING_OR_MORE, About, Limit
+from .table import MOST_1_M, MOST_60_M, MOST_100_MM, Table
+
+
+class Sides(Table):
+    """The side edges: a panel made narrower, or one split in two, and how corners are turned."""
+
+    finished_width: Annotated[Length | None, About(
+        "the width that a panel is to have, where it is made narrower", "40 in", "1000 mm",
+        "It is cut along one side; the other side hem stays as it is.",
+        left_out="as wide as it is", asked=False, least=MOST_100_MM, most=MOST_60_M)] = None
+    split: Annotated[int, About(
+        "how many panels are made of each one, side by side", 2, 2,
+        left_out="1, so it is not split", asked=False, least=Limit(1, "1"), most=Limit(20, "20"))] = 1
+    hem: Annotated[Length, About(
+        "the finished depth of a side hem", "1 in", "25 mm",
+        left_out="1 in", asked=False, least=MORE_THAN_NOTHING, most=MOST_1_M)] = inches(1)
+    turn_under: Annotated[Length, About(
+        "the cloth turned under inside a side hem", "1 in", "25 mm",
+        left_out="1 in", asked=False, least=NOTHING_OR_MORE, most=MOST_1_M)] = inches(1)
+    mitre: Annotated[bool, About(
+        "corners folded to a mitre, where bottom hem and side hem meet", True, True,
+        "The side hem is unpicked for it as far up as the fold reaches.",
+        left_out="the bottom hem is turned up over the side hems", asked=False)] = False
+
+
+class Weights(Table):
+    """Weights in the bottom hem."""
+
+    every: Annotated[Length | None, About(
+        "how far apart the weights are, at the most; one is at each corner", "24 in", "600 mm",
+        left_out="no weights", asked=False, least=MORE_THAN_NOTHING, most=MOST_60_M)] = None
+    size: Annotated[Length, About(
+        "the diameter of a weight", "1 in", "25 mm",
+        left_out="1 in", asked=False, least=MORE_THAN_NOTHING, most=MOST_100_MM)] = inches(1)
+
+
+class Lining(Table):
+    """A lining that hangs behind the panel."""
+
+    cut_shorter: Annotated[Length | None, About(
+        "how much shorter than the panel the lining is cut", "5 in", "125 mm",
+        "A handbook has 5 in for curtains to the floor and 3 in to the sill.",
+        left_out="no lining", asked=False, least=NOTHING_OR_MORE, most=MOST_1_M)] = None
+    hem: Annotated[Length, About(
+        "the finished depth of the lining's hem", "2 in", "50 mm",
+        left_out="2 in", asked=False, least=MORE_THAN_NOTHING, most=MOST_1_M)] = inches(2)
+    turn_under: Annotated[Length, About(
+        "the cloth turned under inside the lining's hem", "2 in", "50 mm",
+        left_out="2 in", asked=False, least=NOTHING_OR_MORE, most=MOST_1_M)] = inches(2)
+    narrower: Annotated[Length, About(
+        "how far the lining's side edge lies inside the panel's, at each side", "1 in", "25 mm",
+        left_out="1 in", asked=False, least=NOTHING_OR_MORE, most=MOST_1_M)] = inches(1)

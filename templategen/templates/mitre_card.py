@@ -1,0 +1,71 @@
+"""Mitre card: laid into the corner of the pressed hems, it shows the one fold that mitres the corner."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+from math import ceil
+
+from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Text, path
+from ..planning import Plan
+from .registering import AT_EDGE, AT_OTHER_EDGE
+
+LANE = 18
+TICK = 9
+"""Of a mark, from the datum edge, in mm; 8 are promised."""
+BESIDE = 14
+"""Card beyond the side's raw edge, in mm."""
+WIDEST = 80
+"""Least length of the card along the hem's edge, in mm: it must hold its words."""
+HIGHEST = Fraction(170)
+"""The fold is drawn as far up as this, in mm: our choice, since a straight fold needs no more to be laid to, and the
+card then fits letter and A4."""
+LABEL = 9.5
+SIDES = ("left", "right")
+
+
+def draw(plan: Plan) -> list[Drawing]:
+    """One card for either corner, as seen from the back; none where no corner is mitred."""
+    mitre = plan.mitre
+    if mitre is None:
+        return []
+    beside, up = mitre.side_allowance.mm, mitre.above_the_hem.mm
+    drawn = min(up, HIGHEST)
+    reach = beside * drawn / up
+    end = Fraction(max(ceil(beside) + BESIDE, WIDEST))
+    high = Fraction(ceil(drawn)) + 10 + LANE
+    up_said = plan.tape.read(mitre.above_the_hem).label
+    drawings = []
+    for side in SIDES:
+        # The finished corner lies at the card's outer end: at x = 0 for the left corner, at its end for the right.
+        corner, way = (Fraction(0), 1) if side == "left" else (end, -1)
+        raw = corner + way * beside
+        items: list[Item] = [
+            *path(LineType.CUT, [(0, 0), (end, 0), (end, high), (0, high), (0, 0)]),
+            Line(LineType.MARK, raw, 0, raw, TICK),
+            Line(LineType.THIN, raw, TICK, raw, drawn),
+            Line(LineType.FOLD, corner, 0, corner + way * reach, drawn),
+        ]
+        anchor = Anchor.START if side == "left" else Anchor.END
+        items.append(Text(raw + way * 1.5, 2, "raw side edge", LABEL, anchor))
+        items.append(Text(corner + way * (reach + 2), drawn + 2.5, f"fold; side edge {up_said} up", LABEL, anchor))
+        drawings.append(
+            Drawing(
+                name=f"mitre card for the {side} corner",
+                caption=(
+                    "Back towards you, both hems pressed and opened: this edge on the hem's lower crease, the "
+                    f"{side} end on the side hem's outer crease.",
+                    "Fold the corner in along the dashed line; then turn both hems again.",
+                ),
+                up="towards the heading",
+                start=Fraction(0),
+                end=end,
+                low=0,
+                high=high,
+                inward=1,
+                lane=Lane(high - LANE, high),
+                registration=(AT_EDGE, high - AT_OTHER_EDGE),
+                marks=(Mark("raw side edge", raw),),
+                items=tuple(items),
+            )
+        )
+    return drawings
