@@ -32,7 +32,8 @@ def _title(plan: Plan) -> list[str]:
 def _sections(plan: Plan) -> Iterator[list[str]]:
     """Every number. Heights are up from the old bottom edge."""
     for section in plan.sections:
-        yield _section(plan, section.title, section.figures)
+        rows = _section(plan, section.title, section.figures)
+        yield [*rows, *chain.from_iterable(_row(each.label, each.shown, each.working) for each in section.amounts)]
 
 
 def _section(plan: Plan, heading: str, figures: tuple[Figure, ...]) -> list[str]:
