@@ -40,7 +40,8 @@ def _floor(spec: Spec) -> list[Notice]:
 
 def _sill(spec: Spec) -> list[Notice]:
     tape, clearance = spec.tape, spec.drop.clearance
-    sources = f"1/16 to 1/4 in (Te Ao Hou no. 11, 1955), or up to {near(tape, line_of(spec).usual[1])} (common practice)"
+    most = near(tape, line_of(spec).usual[1])
+    sources = f"1/16 to 1/4 in, 2 to 6 mm (Te Ao Hou no. 11, 1955), or up to {most} (common practice)"
     if clearance < NOTHING:
         text = (
             f"The panel is {near(tape, -clearance)} longer than down to the sill: it breaks on the sill, where it "
@@ -48,8 +49,8 @@ def _sill(spec: Spec) -> list[Notice]:
             f"drop.to = \"apron\" or \"floor\". Clear of the sill, the sources give {sources}."
         )
         return [Notice("breaks_on_sill", "note", text)]
-    least, most = line_of(spec).usual
-    if not least <= clearance <= most:
+    low, high = line_of(spec).usual
+    if not low <= clearance <= high:
         how = "just touches the sill" if clearance == NOTHING else f"clears the sill by {near(tape, clearance)}"
         text = f"The panel {how}; the sources give {sources}. The choice is yours."
         return [Notice("clearance_unusual", "note", text)]
@@ -80,8 +81,8 @@ def _radiator(spec: Spec) -> list[Notice]:
     )
     if clearance < NOTHING:
         text = (
-            f"The panel hangs {near(tape, -clearance)} down in front of the radiator, or on it: it holds the heat back, "
-            f"and where the heater is electric or gas it can burn. {asked}"
+            f"The panel hangs {near(tape, -clearance)} down in front of the radiator, or on it: it holds the heat "
+            f"back, and where the heater is electric or gas it can burn. {asked}"
         )
         return [Notice("before_radiator", "warning", text)]
     if clearance < HEATER_CLEARANCE:

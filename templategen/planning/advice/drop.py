@@ -127,6 +127,8 @@ def _floor_notices(spec: Spec) -> list[Notice]:
     if len(set(marks)) < 2:
         return []
     odd = outlier(marks) if len(marks) <= MOST_MARKS_WEIGHED else None
+    if odd is not None and spec.drop.follows == "highest" and marks[odd.number - 1] != max(marks):
+        odd = None  # the hem goes by the highest mark alone
     if odd is not None and abs(odd.beyond) > MADE_WITHIN and STANDS_OUT * odd.others <= abs(odd.beyond):
         side = "above" if odd.beyond > NOTHING else "below"
         text = (

@@ -28,7 +28,7 @@ def cloth_part(
 ) -> tuple[Sequence[Section], Sequence[Notice]]:
     """The sections and the notices of all that is said of the cloth."""
     pieces: Pieces | None = offcut.pieces.pieces if offcut.pieces else None
-    repeat, load, stack = plan_repeat(spec, drop), plan_load(spec, drop, top, pieces), plan_stack(spec, heading)
+    repeat, load, stack = plan_repeat(spec, drop, top), plan_load(spec, drop, top, pieces), plan_stack(spec, heading)
     cloth = (*shrinkage_figures(spec, hem, shrinkage), *repeat_figures(spec, repeat), *lot_figures(spec, drop))
     sections = (
         Section("cloth", "The cloth", cloth, shrinkage_amounts(spec, shrinkage)),

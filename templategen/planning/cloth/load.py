@@ -16,7 +16,7 @@ from ...spec import Spec
 from ..drop import least_cut
 from ..plan import Amount, DropPlan, Figure, Notice, Pieces, TopPlan
 from ..widths import made_count, made_width
-from ..wording import say
+from ..wording import decimal, say
 
 _GRAMS_IN_KG = 1000
 _SQUARE_MM = Fraction(1, 10**6)
@@ -125,7 +125,9 @@ def load_amounts(spec: Spec, plan: LoadPlan | None) -> tuple[Amount, ...]:
     if plan is None or spec.fabric.weight is None:
         return ()
     tape, panels, brackets = spec.tape, made_count(spec), spec.rod.brackets
-    grams = f"{float(spec.fabric.weight.value):.0f} g/m²"
+    ounces = spec.fabric.weight.value / spec.fabric.weight.UNITS["oz/yd²"]
+    weights = (f"{decimal(float(ounces))} oz/yd²", f"{decimal(float(spec.fabric.weight.value))} g/m²")
+    grams = weights[0] if spec.units == "inch" else weights[1]
     evenly = max(reactions(brackets))
     share = "half of it" if brackets == 2 else f"{evenly} of it, on the one that bears most; {_not_even(brackets)}"
     side = most_on_one_side(spec)

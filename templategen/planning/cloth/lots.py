@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ...lengths import NOTHING
+from ...lengths import NOTHING, Length
 from ...spec import Spec
 from ..drop import least_cut
 from ..hems import HEMS
@@ -26,6 +26,12 @@ def lot_figures(spec: Spec, drop: DropPlan) -> tuple[Figure, ...]:
     )
 
 
+def _unpick(spec: Spec, drop: DropPlan, more: Length) -> str:
+    """Where a lot's old hem is in the way though that of the marked panel is not."""
+    cut = least_cut(drop)
+    return ", its old hem unpicked first" if cut + more < spec.panel.hem <= cut else ""
+
+
 def lot_notices(spec: Spec, drop: DropPlan, hem: HemPlan) -> list[Notice]:
     """That the lots differ; that the shortest is too short for the hem, which decides for all."""
     tape, found = spec.tape, []
@@ -43,7 +49,7 @@ def lot_notices(spec: Spec, drop: DropPlan, hem: HemPlan) -> list[Notice]:
         found.append(Notice("lot_too_short", "stop", text))
     said = "; ".join(
         f"lot {number} is {near(tape, abs(more))} {'longer' if more > NOTHING else 'shorter'}, and cut "
-        f"{near(tape, least_cut(drop) + more)} up"
+        f"{near(tape, least_cut(drop) + more)} up{_unpick(spec, drop, more)}"
         for number, more in differing
     )
     text = (

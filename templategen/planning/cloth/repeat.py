@@ -40,7 +40,7 @@ def raised_to(above: tuple[Length, ...], wanted: Length, repeat: Length) -> tupl
     return tuple(remainder(wanted - each, repeat) for each in above)
 
 
-def plan_repeat(spec: Spec, drop: DropPlan) -> RepeatPlan | None:
+def plan_repeat(spec: Spec, drop: DropPlan, top: TopPlan) -> RepeatPlan | None:
     """Where the pattern falls now, and what it takes to bring it to the height that is wanted.
 
     Where no height is chosen, it is the one among the panels' own that takes the least off the tops.
@@ -54,12 +54,14 @@ def plan_repeat(spec: Spec, drop: DropPlan) -> RepeatPlan | None:
     if chosen is not None:
         wanted = remainder(chosen, repeat)
     else:
-        wanted = min(above, key=lambda each: _cost(raised_to(above, each, repeat)))
+        wanted = min(above, key=lambda each: _cost(spec, top, raised_to(above, each, repeat), repeat))
     return RepeatPlan(repeat, above, wanted, raised_to(above, wanted, repeat))
 
 
-def _cost(raised: tuple[Length, ...]) -> tuple[Length, Length]:
-    return max(raised), sum(raised, NOTHING)
+def _cost(spec: Spec, top: TopPlan, raised: tuple[Length, ...], repeat: Length) -> tuple[Length, Length]:
+    """The most that comes off any top, then all that does."""
+    lowered = [_lowered(spec, top, each, repeat) if each else top.lowered for each in raised]
+    return max(lowered), sum(lowered, NOTHING)
 
 
 def top_cut_for(spec: Spec, top: TopPlan, raised: Length, repeat: Length) -> Length:
@@ -99,17 +101,19 @@ def repeat_notices(spec: Spec, drop: DropPlan, top: TopPlan, plan: RepeatPlan | 
         numbers = [str(at) for at, each in enumerate(plan.raised, 1) if each == raised]
         who = "the panels" if alike else f"panel{'s' if len(numbers) > 1 else ''} {' and '.join(numbers)}"
         cut = top_cut_for(spec, top, raised, plan.repeat)
-        moves.append(f"on {who} {near(tape, raised)} higher (heading.top_cut {near(tape, cut)})")
+        lower = near(tape, _lowered(spec, top, raised, plan.repeat))
+        how = f"heading.top_cut {near(tape, cut)}: its top edge {lower} below the old"
+        moves.append(f"on {who} {near(tape, raised)} higher ({how})")
     where = f"{near(tape, plan.wanted)} above the finished edge"
     if alike:
         text = f"The pattern falls {near(tape, plan.above[0])} above the finished edge, and not {where}. "
     else:
         text = f"The pattern does not fall alike on the {plural(made_count(spec), 'panel')}. "
-    text += f"To bring it to {where}, it has to hang {'; '.join(moves)}: the finish line and the cut line lie lower by "
-    text += "what the top edge does. A panel that is cut otherwise needs a kit of its own."
+    text += f"To bring it to {where}, it has to hang {'; '.join(moves)}. The finish line and the cut line lie as much "
+    text += "lower. Panels that are cut otherwise need a kit of their own."
     found = [Notice("repeat_moves", "warning", text)]
     spare = min(mark.cut for mark in drop.marks) + spec.panel.hem + spec.panel.turn_under
-    lowest = max(top.lowered * -1 + _lowered(spec, top, each, plan.repeat) for each in plan.raised if each)
+    lowest = max(_lowered(spec, top, each, plan.repeat) - top.lowered for each in plan.raised if each)
     if spare >= NOTHING and lowest > spare:
         short = at_least(tape, lowest - spare)
         text = (
