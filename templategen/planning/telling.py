@@ -115,6 +115,6 @@ def _notices(plan: Plan) -> Iterator[list[str]]:
 
 def _wrapped(text: str, width: int, indent: str = "") -> list[str]:
     """Lines of a text, with no number parted from its fraction, its unit or what it counts."""
-    tied = re.sub(r"(?<=\d) (?=[\w×])", _TIE, text)
+    tied = re.sub(r"(?<=\d) (?=[\w×%])", _TIE, text)
     lines = wrap(tied, width, subsequent_indent=indent, break_on_hyphens=False)
     return [line.replace(_TIE, " ") for line in lines]

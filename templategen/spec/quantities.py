@@ -40,6 +40,8 @@ class Quantity:
     """What a number without a unit is in; "" where it is refused."""
     DOUBTFUL: ClassVar[dict[str, str]] = {}
     """Units that are refused, and why."""
+    PAIRS: ClassVar[tuple[list[Fraction], ...]] = ()
+    """Two units that may be written one after the other, as pounds and ounces are."""
 
     value: Fraction
 
@@ -88,9 +90,7 @@ class Mass(Quantity):
         "lb": 16 * _OUNCE / 1000, "pound": 16 * _OUNCE / 1000, "oz": _OUNCE / 1000, "ounce": _OUNCE / 1000,
     }  # fmt: skip
 
-    @property
-    def pounds(self) -> Fraction:
-        return self.value / self.UNITS["lb"]
+    PAIRS: ClassVar = ([16 * _OUNCE / 1000, _OUNCE / 1000], [Fraction(1), Fraction(1, 1000)])
 
 
 @dataclass(frozen=True, slots=True, order=True)
@@ -118,9 +118,7 @@ def read_quantity(kind: type[Q], text: str) -> Q:
         raise QuantityError(f"{len(settled)} characters; a number and its unit take fewer")
     parts = _parts(settled)
     units = [unit for _, unit in parts]
-    if len(parts) == 2 and (kind is not Mass or [_settled(unit) for unit in units] not in (["lb", "oz"], ["kg", "g"])):
-        raise QuantityError("more than one number and unit; write one")
-    if len(parts) > 2:
+    if len(parts) > 1 and [kind.UNITS.get(_settled(unit)) for unit in units] not in kind.PAIRS:
         raise QuantityError("more than one number and unit; write one")
     numbers = [_number(number) for number, _ in parts]
     values = [number * _factor(kind, unit, number) for number, unit in zip(numbers, units, strict=True)]
