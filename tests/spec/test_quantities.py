@@ -184,5 +184,5 @@ def test_what_is_of_no_use_alone_is_refused_with_what_it_needs(given: dict[str, 
 
 def test_what_needs_nothing_more_is_taken() -> None:
     fields = {path: text for path, text in FIELDS_OF_A_SPEC.items() if path != "panel.length"}
-    for given in ({"fabric.shrinkage": "0"}, {"fabric.shrinkage": "3", "fabric.washed": "true"}):
-        read_spec(toml_text(fields | given))
+    for others in ({"fabric.shrinkage": "0"}, {"fabric.shrinkage": "3", "fabric.washed": "true"}):
+        read_spec(toml_text(fields | others))

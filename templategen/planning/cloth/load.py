@@ -45,7 +45,8 @@ def reactions(supports: int) -> tuple[Fraction, ...]:
     """What each of evenly spaced supports bears of an even load on one rod through all of them, the whole being one.
 
     Clapeyron's three moments for equal spans l under w: M(i−1) + 4 M(i) + M(i+1) = −w l² / 2, nothing at the
-    ends; solved by elimination, exactly. Two bear a half each; of three the middle one bears 5/8 and not a third.
+    ends; solved by elimination, exactly. Two bear a half each; of three the middle one bears 5/8 and not a third
+    (T. G. Hicks, Civil Engineering Formulas, Table 2.1).
     """
     spans = supports - 1
     inner = spans - 1
