@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from fractions import Fraction
 from itertools import pairwise
 from typing import Any
@@ -20,10 +21,14 @@ from templategen.planning.cloth.shrinkage import made_for
 from templategen.planning.fullness import panels_for
 from templategen.spec import Spec
 from templategen.spec.fabric import Fabric
-from templategen.spec.quantities import ClothWeight, Percent
+from templategen.spec.quantities import ClothWeight, Mass, Percent, Times
+from templategen.templates.work_order import words
+from templategen.writers.text import text as as_text
+from tests.strategies import specs as any_specs
 from tests.strategies import workshop_specs
 
 from .building import codes, job, length, notice, planned
+from .jobs import specs as absurd_specs
 
 few = settings(max_examples=25, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 
@@ -302,6 +307,51 @@ EVERYTHING: dict[str, Any] = {
     "fabric.repeat_at": ["5 in", "7 in", "5 in", "6 in"], "fabric.leftovers": True, "rod.fullness": "2 times",
     "rod.glass": "40 in", "rod.brackets": 3, "rod.bracket_rating": "5 kg", "panel.lots": ["95 in", "96 in"],
 }  # fmt: skip
+
+
+@st.composite
+def fabrics(draw: st.DrawFn, spec: Spec) -> Spec:
+    """A spec with anything the reader takes said of its cloth, its rod's load and its lots."""
+    def some(least: int, most: int) -> st.SearchStrategy[Length]:
+        return st.fractions(least, most, max_denominator=16).map(Length)
+
+    repeat = draw(st.none() | some(1, 60_000).filter(bool))
+    places = draw(st.sampled_from([1, spec.panel.count])) if repeat else 0
+    fabric = Fabric(
+        weight=draw(st.none() | st.fractions(10, 2000, max_denominator=9).map(ClothWeight)),
+        shrinkage=draw(st.none() | st.fractions(0, 25, max_denominator=9).map(Percent)),
+        shrinkage_in=draw(st.sampled_from(["hem", "tuck"])),
+        repeat=repeat,
+        repeat_at=tuple(draw(some(0, 60_000)) for _ in range(min(places, 12))) if places <= 12 else (NOTHING,),
+        repeat_above_hem=draw(st.none() | some(0, 60_000)),
+        leftovers=draw(st.booleans()),
+    )
+    rod = spec.rod.model_copy(update={
+        "fullness": draw(st.none() | st.fractions(1, 10, max_denominator=999).map(Times)),
+        "glass": draw(st.none() | some(1, 60_000)),
+        "brackets": draw(st.integers(2, 50)),
+        "bracket_rating": draw(st.none() | st.fractions(1, 1000, max_denominator=9).map(Mass)),
+    })
+    lots = tuple(draw(st.lists(some(1, 60_000), max_size=3)))
+    drop = spec.drop.model_copy(update={
+        "to": draw(st.sampled_from(["floor", "sill", "apron", "radiator"])),
+        "follows": draw(st.sampled_from(["marks", "highest"])),
+    })
+    panel = spec.panel.model_copy(update={"lots": lots})
+    return spec.model_copy(update={"fabric": fabric, "rod": rod, "panel": panel, "drop": drop})
+
+
+@settings(few, max_examples=60)
+@given((absurd_specs() | any_specs()).flatmap(fabrics))
+def test_whatever_is_said_of_the_cloth_the_plan_can_be_told(spec: Spec) -> None:
+    plan = make_plan(spec)
+    assert all(len(line) <= 96 for line in tell_plan(plan).splitlines())
+    assert len({each.code for each in plan.notices}) == len(plan.notices)
+    figures = [each.key for section in plan.sections for each in section.figures]
+    amounts = [each.key for section in plan.sections for each in section.amounts]
+    assert len(set(figures)) == len(figures) and len(set(amounts)) == len(amounts)
+    assert json.loads(json.dumps(plan_record(plan), allow_nan=False))["title"] == spec.title
+    assert as_text(words(plan))
 
 
 def test_inch_and_metric_agree() -> None:

@@ -87,15 +87,15 @@ def cover_amounts(spec: Spec) -> tuple[Amount, ...]:
         return ()
     how = takes_up(spec)
     least, most = USUAL_FULLNESS[how]
-    usual = f"usual for a {how} heading" if how != "flat" else "usual for a flat heading"
+    usual = f"usual for a {how} heading"
     found = []
-    for times in sorted({*FULLNESSES, wanted.value}):
+    named = {decimal(float(times)): times for times in (*FULLNESSES, wanted.value)}  # 2.001 stands in the place of 2
+    for name, times in sorted(named.items(), key=lambda each: each[1]):
         panels = panels_for(spec, times)
         said = [f"{decimal(float(times))} × {say(spec.tape, run(spec))}"]
         said += ["wanted"] if times == wanted.value else []
         said += [usual] if least <= times <= most else []
         said += [f"{decimal(float(100 * times))} % (UFGS-12491N)"] if times in (2, Fraction(5, 2), 3) else []
-        name = decimal(float(times))
         found.append(
             Amount(f"panels_for_{name.replace('.', '_')}", f"for {name} times", Fraction(panels), "panels",
                    plural(panels, "panel"), ", ".join(said))
