@@ -21,7 +21,7 @@ MM_PER_POINT = 25.4 / 72
 """One point is 1/72 in: ISO 32000-1, table 30."""
 
 _FRACTION = re.compile(r"(?<![\d/⁄.,])(?:(\d+)[ \u00a0])?(\d+)[/⁄](\d+)(?![\d/⁄])")
-_TIED = re.compile(r"(?<=\d) (?=\d+/\d|(?:in|mm|cm|m|ft)\b)")
+_TIED = re.compile(r"(?<=\d) (?=\d+/\d|(?:in|mm|cm|m|ft|lb|kg)\b|%)")
 """Blanks that a line is never broken at: between a whole number and its fraction, a number and its unit."""
 _FRACTION_SIZE = 0.70
 _NUMERATOR_RISE = 0.31

@@ -1,7 +1,8 @@
 """Spec to plan: hanging, drop, hem, heading, offcut, advice. Pure: no paper, no files."""
 
+from .figures import Figure, Notice, Section
 from .making import make_plan
-from .plan import Figure, Notice, Plan, Section
+from .plan import Plan
 from .record import plan_record
 from .telling import marks_said, tell_plan
 

@@ -140,6 +140,45 @@ CLEARANCE_RANGE = (inches("3/8"), inches(2))
 """Clear of the floor: the sources run from 3/8 in to 2 in (UFGS-12491N 1 in; Te Ao Hou no. 11, 1955,
 1 to 2 in; A Manual of Home-Making 2 in). The number is the user's."""
 
+SILL_RANGE = (inches("1/16"), inches("1/2"))
+"""Clear of the sill: 1/16 to 1/4 in (Te Ao Hou no. 11, 1955); up to 1/2 in: common practice, no source."""
+
+APRON_RANGE = (inches(-4), inches(-1))
+"""Past the apron's lower edge: 1 in below it (UFGS-12491N); up to 4 in: common practice, no source."""
+
+HEATER_CLEARANCE = inches(12)
+"""Above a fixed baseboard heater: fire services ask for at least 12 in, 30 cm; the maker may ask for more."""
+
+RADIATOR_RANGE = (inches("1/2"), HEATER_CLEARANCE)
+"""Above a radiator that hot water heats: 1/2 to 4 in: common practice, no source. Above anything hotter 12 in."""
+
+# --- cloth -----------------------------------------------------------------------------------------
+
+MOST_SHRINKAGE = Fraction(3, 100)
+"""Curtain cloth loses at most 3 % either way in five launderings: ASTM D3691/D3691M-09, Table 1."""
+
+TUCK_ABOVE_HEM = inches("1/2")
+"""A tuck's lower line runs this far above the hem's upper fold: our choice, because the two stitchings are then
+kept apart and the fold hangs behind the hem."""
+
+FULLNESSES = (Fraction(3, 2), Fraction(2), Fraction(5, 2), Fraction(3))
+"""2, 2.5, 3 times are 200, 250, 300 % (UFGS-12491N); 1.5 for flat headings: common practice, no source."""
+
+USUAL_FULLNESS: Mapping[str, tuple[Fraction, Fraction]] = {
+    "flat": (Fraction(3, 2), Fraction(2)),
+    "gathered": (Fraction(2), Fraction(5, 2)),
+    "pleated": (Fraction(2), Fraction(3)),
+}
+"""By how the heading takes its cloth up. 1.5 flat, 2 to 2.5 gathered or pleated: common practice, no source;
+3 pleated: a box pleat as wide as its space takes 3 ft of cloth to 1 ft (Stephenson 1905)."""
+
+STACK_SHARE = Fraction(1, 3)
+"""Open panels take about a third of what they cover: common practice, no source; what is said runs from a tenth
+for one thin layer to a third."""
+
+TIE_BACK = (inches(24), inches(7))
+"""Cut length and cut width of a tie-back, which folds to about 3 in: common practice, no source."""
+
 # --- hem -------------------------------------------------------------------------------------------
 
 STITCH_BELOW_FOLD = inches("1/8")

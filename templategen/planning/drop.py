@@ -5,8 +5,10 @@ from __future__ import annotations
 from ..errors import Fault, Refusal
 from ..lengths import NOTHING, Length
 from ..spec import Spec
+from .figures import Figure
 from .headings import HEADINGS, Hang, Tube
-from .plan import DropMark, DropPlan, Figure
+from .lines import line_of
+from .plan import DropMark, DropPlan
 from .top import plan_top
 from .widths import made_width
 from .wording import say, term
@@ -59,21 +61,28 @@ def hang_shift(spec: Spec) -> Length:
     return hang_when_marked(spec).offset - hang_when_done(spec).offset + plan_top(spec).lowered
 
 
-def plan_drop(spec: Spec, allowance: Length) -> DropPlan:
+def finish_heights(spec: Spec) -> tuple[Length, ...]:
+    """Where the finished edge comes at every mark: each mark's own, or level at the highest, as the spec says."""
+    rise = spec.drop.clearance - hang_shift(spec)
+    heights = floor_heights(spec)
+    if spec.drop.follows == "highest":
+        return (max(heights) + rise,) * len(heights)
+    return tuple(height + rise for height in heights)
+
+
+def plan_drop(spec: Spec, allowance: Length, tuck: Length = NOTHING) -> DropPlan:
     """The finished edge and the cut line at every mark; one mark alone stands for a level floor.
 
-    ``allowance`` is the cloth that the new hem takes below the finished edge.
+    ``allowance`` is the cloth that the new hem takes below the finished edge,
+    ``tuck`` what a tuck takes up above it.
     """
-    shift = hang_shift(spec)
-    heights = floor_heights(spec)
-    heights = heights * 2 if len(heights) == 1 else heights
-    spaces = len(heights) - 1
-    places = (made_width(spec) * place / spaces for place in range(len(heights)))
+    pairs = list(zip(floor_heights(spec), finish_heights(spec), strict=True))
+    pairs = pairs * 2 if len(pairs) == 1 else pairs
     marks = []
-    for at, floor in zip(places, heights, strict=True):
-        finish = floor - shift + spec.drop.clearance
-        marks.append(DropMark(at=at, floor=floor, finish=finish, cut=finish - allowance))
-    return DropPlan(hang_shift=shift, clearance=spec.drop.clearance, marks=tuple(marks))
+    for place, (floor, finish) in enumerate(pairs):
+        at = made_width(spec) * place / (len(pairs) - 1)
+        marks.append(DropMark(at=at, floor=floor, finish=finish - tuck, cut=finish - tuck - allowance))
+    return DropPlan(hang_shift=hang_shift(spec), clearance=spec.drop.clearance, marks=tuple(marks), tuck=tuck)
 
 
 def least_cut(drop: DropPlan) -> Length:
@@ -116,19 +125,24 @@ def _shift_working(spec: Spec, old: Hang, new: Hang) -> str:
 
 def drop_figures(spec: Spec, drop: DropPlan, hem_terms: str) -> tuple[Figure, ...]:
     """Floor line, finish line, cut line, at the first mark; ``hem_terms`` is what the hem takes, as terms of a sum."""
-    tape, first = spec.tape, drop.marks[0]
-    found = [Figure("floor_line", "floor line", first.floor, _floor_working(spec))]
+    tape, first, name = spec.tape, drop.marks[0], line_of(spec).name
+    found = [Figure("floor_line", f"{name} line", first.floor, _floor_working(spec))]
     worked_out = computed_floor(spec)
     if worked_out is not None and spec.drop.floor_marks:
-        found.append(Figure("computed_floor_line", "floor line, by rod", worked_out, _computed_working(spec)))
+        found.append(Figure("computed_floor_line", f"{name} line, by rod", worked_out, _computed_working(spec)))
+    start, tuck = f"{name} line {say(tape, first.floor)}", drop.tuck
+    if drop.above_marks:
+        highest = drop.gauged[0].floor
+        found.append(Figure("highest_mark", f"highest {name} mark", highest, "the hem is level, and clears this one"))
+        start = f"highest {name} mark {say(tape, highest)}"
     found += [
         Figure("clearance", "clearance", drop.clearance, "as given"),
         Figure(
             "finish_line",
             "finish line",
             first.finish,
-            f"floor line {say(tape, first.floor)} {term(tape, -1, 'hang shift', drop.hang_shift)} "
-            f"{term(tape, 1, 'clearance', drop.clearance)}",
+            f"{start} {term(tape, -1, 'hang shift', drop.hang_shift)} "
+            f"{term(tape, 1, 'clearance', drop.clearance)}{_tuck_term(spec, tuck)}",
         ),
         Figure(
             "cut_line",
@@ -141,9 +155,14 @@ def drop_figures(spec: Spec, drop: DropPlan, hem_terms: str) -> tuple[Figure, ..
         lowered = plan_top(spec).lowered
         working = f"panel {say(tape, spec.panel.length)} {term(tape, -1, 'finish line', first.finish)}"
         working += f" {term(tape, -1, 'new top edge below the old', lowered)}" if lowered else ""
-        finished = spec.panel.length - first.finish - lowered
+        working += _tuck_term(spec, tuck)
+        finished = spec.panel.length - first.finish - lowered - tuck
         found.append(Figure("finished_length", "finished length", finished, working))
     return tuple(found)
+
+
+def _tuck_term(spec: Spec, tuck: Length) -> str:
+    return f" {term(spec.tape, -1, 'taken up by the tuck', tuck)}" if tuck else ""
 
 
 def _floor_working(spec: Spec) -> str:
@@ -161,4 +180,4 @@ def _computed_working(spec: Spec) -> str:
     if marked_by_new(spec) and lowered:
         terms.append(term(tape, -1, "new top edge below the old", lowered))
     terms += [term(tape, -1, each.label, each.raises) for each in old.terms]
-    return " ".join([*terms, term(tape, -1, "rod to floor", height)])
+    return " ".join([*terms, term(tape, -1, f"rod to {line_of(spec).name}", height)])

@@ -8,7 +8,8 @@ from ..lengths import NOTHING, Length
 from ..lengths.counting import plural
 from ..spec import Spec
 from .choices import LINING_SHORTER, WEIGHTS_EVERY
-from .plan import DropPlan, Figure, HemPlan, Notice
+from .figures import Figure, Notice
+from .plan import DropPlan, HemPlan
 from .widths import made_count, made_width
 from .wording import near, say, term
 

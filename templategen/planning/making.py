@@ -5,15 +5,19 @@ from __future__ import annotations
 from fractions import Fraction
 from types import MappingProxyType
 
+from ..lengths import NOTHING
 from ..spec import Spec
 from . import advice
+from .cloth import cloth_part, hem_figures, plan_hem
 from .drop import drop_figures, hang_figures, plan_drop
 from .extras import lining_figures, lining_notices, plan_weights, weight_figures, weight_notices
+from .figures import Notice, Section
 from .fullness import fullness
 from .headings import HEADINGS
 from .hems import HEMS
+from .lines import line_of
 from .offcut import offcut_figures, plan_offcut
-from .plan import HeadingPlan, Notice, OffcutPlan, Plan, Section
+from .plan import HeadingPlan, OffcutPlan, Plan
 from .sides import plan_mitre, side_figures, side_notices
 from .top import plan_top, top_figures
 from .widths import made_count, made_width
@@ -27,20 +31,23 @@ def make_plan(spec: Spec) -> Plan:
     no spec that was read does, is refused.
     """
     kind, hem_kind = HEADINGS[spec.heading.style], HEMS[spec.hem.style]
-    hem = hem_kind.plan(spec, spec.hem)
-    drop, top, heading = plan_drop(spec, hem.allowance), plan_top(spec), kind.lay_out(spec, spec.heading)
+    hem, shrinkage = plan_hem(spec)
+    tuck = shrinkage.extra if shrinkage and shrinkage.carried_in == "tuck" else NOTHING
+    drop, top, heading = plan_drop(spec, hem.allowance, tuck), plan_top(spec), kind.lay_out(spec, spec.heading)
     offcut = plan_offcut(spec, drop, kind.pieces(heading))
     mitre, weights = plan_mitre(spec, hem), plan_weights(spec)
     hangs = (*kind.hang_figures(spec, heading), *top_figures(spec, top), *hang_figures(spec, drop))
+    of_cloth, cloth_notices = cloth_part(spec, drop, hem, top, heading, offcut, shrinkage)
     sections = (
         Section("hang", "How it hangs", hangs),
-        Section("drop", "From the floor to the cut", drop_figures(spec, drop, hem_kind.terms(spec, hem))),
-        Section("hem", "The new hem", hem_kind.figures(spec, hem)),
+        Section("drop", f"From {line_of(spec).the} to the cut", drop_figures(spec, drop, hem_kind.terms(spec, hem))),
+        Section("hem", "The new hem", hem_figures(hem_kind.figures(spec, hem), spec, shrinkage)),
         Section("heading", kind.title, kind.figures(spec, heading)),
         Section("sides", "Sides and corners", side_figures(spec, mitre)),
         Section("weights", "The weights", weight_figures(spec, weights)),
         Section("lining", "The lining", lining_figures(spec, drop, top.lowered)),
         Section("offcut", "The offcut", offcut_figures(spec, drop, offcut)),
+        *of_cloth,
     )
     notices: list[Notice] = [
         *advice.hang_notices(spec, drop),
@@ -53,6 +60,7 @@ def make_plan(spec: Spec) -> Plan:
         *kind.notices(spec, heading),
         *advice.offcut_notices(spec, offcut),
         *advice.fullness_notices(spec),
+        *cloth_notices,
     ]
     return Plan(
         spec=spec,
@@ -65,7 +73,8 @@ def make_plan(spec: Spec) -> Plan:
         heading=heading,
         offcut=offcut,
         mitre=mitre,
-        sections=tuple(section for section in sections if section.figures),
+        shrinkage=shrinkage,
+        sections=tuple(section for section in sections if section.figures or section.amounts),
         figures=MappingProxyType({figure.key: figure for section in sections for figure in section.figures}),
         counts=MappingProxyType(_counts(spec, heading, offcut, weights.count if weights else 0)),
         ratios=MappingProxyType({"fullness": Fraction(fullness(spec))}),

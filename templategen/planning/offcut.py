@@ -5,7 +5,9 @@ from __future__ import annotations
 from ..lengths import NOTHING, Length
 from ..spec import Spec
 from .drop import least_cut
-from .plan import DropPlan, Figure, OffcutPlan, Pieces, PiecesPlan
+from .figures import Figure
+from .lots import shorter
+from .plan import DropPlan, OffcutPlan, Pieces, PiecesPlan
 from .widths import made_count
 from .wording import say, term
 
@@ -18,9 +20,9 @@ def whole(length: Length, part: Length) -> int:
 def plan_offcut(spec: Spec, drop: DropPlan, pieces: Pieces | None) -> OffcutPlan:
     """The offcuts of all panels, and the ``pieces`` that the heading takes of them.
 
-    Where the cut line slopes, what counts is the least depth across the width.
+    Where the cut line slopes, what counts is the least depth across the width; where lots differ, the shortest.
     """
-    panel, cut = spec.panel, least_cut(drop)
+    panel, cut = spec.panel, least_cut(drop) - shorter(spec)
     depth = max(NOTHING, cut)
     unpicked = max(NOTHING, cut + panel.hem + panel.turn_under)
     clear = max(NOTHING, cut - panel.hem)
@@ -49,8 +51,9 @@ def _pieces(spec: Spec, pieces: Pieces, depth: Length, unpicked: Length, clear: 
 
 def offcut_figures(spec: Spec, drop: DropPlan, offcut: OffcutPlan) -> tuple[Figure, ...]:
     """The offcut three ways: as it hangs, let down, and what is clear of the old hem."""
-    tape, panel, cut = spec.tape, spec.panel, least_cut(drop)
+    tape, panel, cut = spec.tape, spec.panel, least_cut(drop) - shorter(spec)
     line = "cut line" if drop.level else "lowest cut line"
+    line += " of the shortest lot" if shorter(spec) else ""
     start = f"{line} {say(tape, cut)}"
     hem = term(tape, 1, "old hem", panel.hem)
     turn = term(tape, 1, "old turn-under", panel.turn_under)

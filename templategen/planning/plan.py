@@ -12,32 +12,9 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import Literal
 
-from ..lengths import Length, Tape
+from ..lengths import NOTHING, Length, Tape
 from ..spec import Spec
-
-Level = Literal["stop", "warning", "note"]
-
-
-@dataclass(frozen=True, slots=True)
-class Figure:
-    """One worked number: what it is called, what it comes to, and how it came about."""
-
-    key: str
-    """Its key in plan.json, ``cut_line``."""
-    label: str
-    """What a sewist calls it, "cut line"."""
-    value: Length
-    working: str
-    """A sentence with the numbers in it: "finish line 9 1/4 in - hem 4 in - turn-under 5/8 in"."""
-
-
-@dataclass(frozen=True, slots=True)
-class Notice:
-    """What looks wrong, and the number that would put it right."""
-
-    code: str
-    level: Level
-    text: str
+from .figures import Figure, Notice, Section
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,11 +35,23 @@ class DropPlan:
     clearance: Length
     marks: tuple[DropMark, ...]
     """Left to right as seen from the front; for one mark given, two alike, at the two edges."""
+    tuck: Length = NOTHING
+    """Cloth that a tuck takes up until it is let out; finish and cut are those of the flat cloth, before it is sewn."""
 
     @property
     def level(self) -> bool:
         """Whether every mark gives the same cut line."""
         return len({mark.cut for mark in self.marks}) == 1
+
+    @property
+    def gauged(self) -> tuple[DropMark, ...]:
+        """The marks that need a gauge each; where the cut is level, the highest alone."""
+        return (max(self.marks, key=lambda mark: mark.floor),) if self.level else self.marks
+
+    @property
+    def above_marks(self) -> bool:
+        """Whether the cut is level though the marks are not."""
+        return self.level and len({mark.floor for mark in self.marks}) > 1
 
 
 @dataclass(frozen=True, slots=True)
@@ -227,14 +216,24 @@ class MitrePlan:
 
 
 @dataclass(frozen=True, slots=True)
-class Section:
-    """Figures that belong together."""
+class ShrinkagePlan:
+    """The cloth that is carried until the panel has been washed."""
 
-    key: str
-    """"hang", "drop", "hem", "heading", "offcut"."""
-    title: str
-    """"From the floor to the cut"."""
-    figures: tuple[Figure, ...]
+    carried_in: Literal["hem", "tuck"]
+    share: Fraction
+    """How much of its length the cloth loses, of one."""
+    length: Length
+    """What has to be this long once it has shrunk: top edge to finished edge, and the hem's cloth where the hem is
+    folded again."""
+    extra: Length
+    """The cloth carried: length / (1 − share) − length."""
+    hem_depth: Length
+    """The hem's depth once the panel has been washed and let down."""
+
+    @property
+    def short_by_rule(self) -> Length:
+        """How much too little length × share would be."""
+        return self.extra - self.length * self.share
 
 
 @dataclass(frozen=True, slots=True)
@@ -254,6 +253,8 @@ class Plan:
     offcut: OffcutPlan
     mitre: MitrePlan | None
     """The corner's one fold, where corners are mitred."""
+    shrinkage: ShrinkagePlan | None
+    """What is carried for shrinkage; None where nothing is."""
     sections: tuple[Section, ...]
     """Every number, in the order of the work."""
     figures: Mapping[str, Figure]

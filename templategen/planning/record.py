@@ -14,13 +14,18 @@ def plan_record(plan: Plan) -> dict[str, object]:
 
     ``lengths``, ``counts``, ``ratios``, ``marks``, ``cut_lines`` and
     ``notices`` are promised; ``title``, ``units`` and ``working`` (how each
-    length came about, by its key) come with them.
+    length came about, by its key) come with them, and ``amounts``: numbers that are no lengths.
     """
     edge = HEADINGS[plan.spec.heading.style].edge
     return {
         "title": plan.spec.title,
         "units": plan.spec.units,
         "lengths": {key: length_record(plan, figure.value) for key, figure in plan.figures.items()},
+        "amounts": {
+            each.key: {"value": float(each.value), "unit": each.unit, "shown": each.shown, "working": each.working}
+            for section in plan.sections
+            for each in section.amounts
+        },
         "counts": dict(plan.counts),
         "ratios": {key: float(ratio) for key, ratio in plan.ratios.items()},
         "marks": {

@@ -15,8 +15,9 @@ from __future__ import annotations
 from ..lengths import NOTHING
 from ..spec import Spec
 from .choices import LEAST_SPLIT
+from .figures import Figure, Notice
 from .hanging import slant
-from .plan import Figure, HemPlan, MitrePlan, Notice
+from .plan import HemPlan, MitrePlan
 from .widths import made_width, side_allowance, side_offcut
 from .wording import near, say, term
 

@@ -8,9 +8,10 @@ from itertools import chain
 from textwrap import wrap
 
 from ..lengths.counting import plural
+from .figures import Figure
 from .fullness import fullness_working
 from .headings import HEADINGS
-from .plan import Figure, PiecesPlan, Plan
+from .plan import PiecesPlan, Plan
 from .wording import decimal, say
 
 WIDTH = 96
@@ -32,7 +33,8 @@ def _title(plan: Plan) -> list[str]:
 def _sections(plan: Plan) -> Iterator[list[str]]:
     """Every number. Heights are up from the old bottom edge."""
     for section in plan.sections:
-        yield _section(plan, section.title, section.figures)
+        rows = _section(plan, section.title, section.figures)
+        yield [*rows, *chain.from_iterable(_row(each.label, each.shown, each.working) for each in section.amounts)]
 
 
 def _section(plan: Plan, heading: str, figures: tuple[Figure, ...]) -> list[str]:
@@ -114,6 +116,6 @@ def _notices(plan: Plan) -> Iterator[list[str]]:
 
 def wrapped(text: str, width: int, indent: str = "") -> list[str]:
     """Lines of a text, with no number parted from its fraction, its unit or what it counts."""
-    tied = re.sub(r"(?<=\d) (?=[\w×])", _TIE, text)
+    tied = re.sub(r"(?<=\d) (?=[\w×%])", _TIE, text)
     lines = wrap(tied, width, subsequent_indent=indent, break_on_hyphens=False)
     return [line.replace(_TIE, " ") for line in lines]

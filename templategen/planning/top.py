@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from ..lengths import NOTHING
 from ..spec import Spec
+from .figures import Figure
 from .headings import HEADINGS
-from .plan import Figure, TopPlan
+from .plan import TopPlan
 from .wording import say, term
 
 

@@ -10,13 +10,14 @@ from dataclasses import dataclass
 
 from ..lengths import NOTHING, Length
 from ..lengths.showing import Units
+from .quantities import Quantity
 
 
 @dataclass(frozen=True, slots=True)
 class Limit:
     """The least or the most that a field takes."""
 
-    value: Length | int
+    value: Length | int | Quantity
     said: str
     """The limit as a message says it, "100 mm (about 4 in)"."""
 

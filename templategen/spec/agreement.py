@@ -10,6 +10,7 @@ from ..errors import Fault
 from ..lengths.showing import STEPS
 from ..papers import paper_named, unknown_paper
 from .catalogue import FIELDS
+from .cloth_agreement import cloth_faults
 from .typed import as_typed
 from .values import example
 
@@ -56,6 +57,7 @@ def disagreements(answers: Answers) -> Iterator[Fault]:
     yield from _paper(answers)
     yield from _printer(answers)
     yield from _step(answers)
+    yield from cloth_faults(answers)
 
 
 def _drop(answers: Answers) -> Iterator[Fault]:

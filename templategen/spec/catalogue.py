@@ -13,10 +13,11 @@ from pydantic.fields import FieldInfo
 from ..lengths import Length
 from .about import About
 from .model import Spec
+from .quantities import Quantity
 from .table import Measured
 
-Kind = Literal["length", "lengths", "count", "text", "choice", "switch"]
-"""A switch is true or false; what it means stands for true."""
+Kind = Literal["length", "lengths", "count", "text", "choice", "switch", "quantity"]
+"""A switch is true or false; what it means stands for true. A quantity is a number with a unit of its own."""
 STYLE = "style"
 """The field that chooses among the kinds of one table, ``heading.style``."""
 
@@ -35,6 +36,8 @@ class SpecField:
     choices: tuple[str, ...] = ()
     styles: tuple[str, ...] = ()
     """The styles of its table that have it, "eyelets"; empty where it is there whatever is chosen."""
+    quantity: type[Quantity] | None = None
+    """Of a quantity, which: a share, a weight."""
 
     @property
     def table(self) -> str:
@@ -86,6 +89,7 @@ def _fields_of_kinds(path: str, info: FieldInfo, kinds: list[type[BaseModel]]) -
         yield SpecField(
             field.path, field.kind, field.about, measured or field.required, None if measured else field.default,
             field.choices, () if len(having) == len(styles) else tuple(style for style, _ in having),
+            field.quantity,
         )  # fmt: skip
 
 
@@ -124,7 +128,14 @@ def _about(info: FieldInfo) -> About:
 def _field(path: str, info: FieldInfo) -> SpecField:
     kind, choices = _kind(info.annotation)
     required = info.is_required()
-    return SpecField(path, kind, _about(info), required, None if required else info.default, choices)
+    quantity = _quantity(info.annotation)
+    return SpecField(path, kind, _about(info), required, None if required else info.default, choices, (), quantity)
+
+
+def _quantity(annotation: Any) -> type[Quantity] | None:
+    """The quantity that a field is; None where it is something else."""
+    kinds = get_args(annotation) or (annotation,)
+    return next((kind for kind in kinds if isinstance(kind, type) and issubclass(kind, Quantity)), None)
 
 
 def _kind(annotation: Any) -> tuple[Kind, tuple[str, ...]]:
@@ -134,6 +145,8 @@ def _kind(annotation: Any) -> tuple[Kind, tuple[str, ...]]:
         return "choice", get_args(annotation)
     if get_origin(annotation) is tuple:
         return "lengths", ()
+    if _quantity(annotation):
+        return "quantity", ()
     kinds: dict[type, Kind] = {Length: "length", bool: "switch", int: "count", str: "text"}
     return kinds[annotation], ()
 

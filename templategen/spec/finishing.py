@@ -17,7 +17,7 @@ class Sides(Table):
         "It is cut along one side; the other side hem stays as it is.",
         left_out="as wide as it is", asked=False, least=MOST_100_MM, most=MOST_60_M)] = None
     split: Annotated[int, About(
-        "how many panels are made of each one, side by side", 2, 2,
+        "how many panels are made of each one, side by side", 1, 1,
         left_out="1, so it is not split", asked=False, least=Limit(1, "1"), most=Limit(20, "20"))] = 1
     hem: Annotated[Length, About(
         "the finished depth of a side hem", "1 in", "25 mm",

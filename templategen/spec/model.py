@@ -8,6 +8,7 @@ not an unusual window. What is worth only a warning is the planner's to say.
 
 from __future__ import annotations
 
+from fractions import Fraction
 from typing import Annotated, Literal
 
 from pydantic import PrivateAttr
@@ -16,9 +17,11 @@ from ..bars import Bar, Reading, Readings
 from ..lengths import NOTHING, Length, Tape, millimetres
 from ..papers import LEAST, LONGEST, Orientation
 from .about import MORE_THAN_NOTHING, NOTHING_OR_MORE, About, Limit
+from .fabric import Fabric
 from .finishing import Lining, Sides, Weights
 from .headings import Casing, Heading
 from .hems import Hem
+from .quantities import Mass, Times
 from .table import MOST_1_M, MOST_60_M, MOST_100_MM, Measured, Table
 
 
@@ -48,6 +51,29 @@ class Rod(Table):
         "Measure where the cloth hangs nearest to wall, sill or glass.",
         left_out="whether the folds touch the wall is not judged", asked=False,
         least=MORE_THAN_NOTHING, most=MOST_1_M)] = None
+    fullness: Annotated[Times | None, About(
+        "how many times as wide as rod, overlap and returns the panels are to be", "2 times", "2 times",
+        "Write times, not per cent: 100 % means different things to different people.",
+        left_out="how full they are is said, and nothing is asked of it", asked=False,
+        least=Limit(Times(1), "1 time"), most=Limit(Times(10), "10 times"))] = None
+    glass: Annotated[Length | None, About(
+        "the width of the window's glass, to see whether the open panels clear it", "40 in", "1000 mm",
+        "The plan takes it that the glass lies in the middle of the rod.",
+        left_out="the stack of the open panels is not worked out", asked=False,
+        least=MORE_THAN_NOTHING, most=MOST_60_M)] = None
+    opens: Annotated[Literal["both ways", "one way"] | None, About(
+        "whether the panels are drawn open to both ends of the rod or to one", "both ways", "both ways",
+        left_out="to both ends; a single panel to one", asked=False)] = None
+    brackets: Annotated[int, About(
+        "how many brackets hold the rod, evenly spaced from end to end", 2, 2,
+        left_out="two, one at each end", asked=False,
+        least=Limit(2, "2"), most=Limit(50, "50"))] = 2
+    bracket_rating: Annotated[Mass | None, About(
+        "the load that the maker allows for one bracket, in kg or lb", "11 lb", "5 kg",
+        "The fixing in the wall may bear less: the smaller counts.",
+        left_out="the load is said, and not held against anything", asked=False,
+        least=Limit(Mass(Fraction(1, 10)), "100 g (about 3.5 oz)"),
+        most=Limit(Mass(1000), "1000 kg (about 2200 lb)"))] = None
 
 
 class Panel(Table):
@@ -66,6 +92,12 @@ class Panel(Table):
         "Measure at both sides and in the middle: the label is often an inch or two out.",
         left_out="the finished length is not worked out, and the floor marks cannot be held against the rod",
         least=MORE_THAN_NOTHING, most=MOST_60_M)] = None
+    lots: Annotated[tuple[Length, ...], About(
+        "what the panels of each other lot measure from top edge to bottom edge, where some were bought at another "
+        "time and differ", ("95 1/2 in",), ("2425 mm",),
+        "panel.length is then that of the panel on which the floor was marked.",
+        left_out="all panels are of one length", asked=False,
+        least=MORE_THAN_NOTHING, most=MOST_60_M)] = ()
     casing: Annotated[Length, About(
         "from the top of the casing down to its stitch line", "3 in", "75 mm",
         "The casing is the tube that the rod goes through. Do not count cloth that stands above it. Where the "
@@ -103,6 +135,15 @@ class Panel(Table):
 class Drop(Table):
     """Where the floor is: marks on the hanging cloth, or rod to floor, or both, to check each other."""
 
+    to: Annotated[Literal["floor", "sill", "apron", "radiator"], About(
+        "what the panels hang to: \"floor\", \"sill\", \"apron\" (its lower edge) or \"radiator\" (its top)",
+        "floor", "floor",
+        "Wherever this table says floor, it is then that: floor_marks, rod_to_floor, clearance.",
+        left_out="the floor", asked=False)] = "floor"
+    follows: Annotated[Literal["marks", "highest"], About(
+        "what the hem follows where the marks differ: \"marks\", each of them, or \"highest\", a level hem that "
+        "clears the highest one, as on stairs", "marks", "marks",
+        left_out="the marks", asked=False)] = "marks"
     floor_marks: Annotated[tuple[Length, ...], About(
         "from the bottom edge up to where the cloth meets the floor, left to right as seen from the front",
         ("13 5/8 in",), ("345 mm",),
@@ -126,7 +167,9 @@ class Drop(Table):
         least=MORE_THAN_NOTHING, most=MOST_60_M)] = None
     clearance: Annotated[Length, About(
         "how far above the floor the finished hem hangs", "3/4 in", "20 mm",
-        "0 just touches; a negative length breaks on the floor. Handbooks say 3/8 to 2 in (10 to 50 mm).",
+        "0 just touches; a negative length breaks on the floor. Handbooks say 3/8 to 2 in (10 to 50 mm). "
+        "Above a sill 1/16 to 1/2 in (2 to 12 mm); past an apron's lower edge −1 in (−25 mm), negative, as it "
+        "hangs below it; above a heater 12 in (30 cm) at least.",
         least=Limit(millimetres(-2000), "−2 m (about −79 in)"),
         most=Limit(millimetres(10_000), "10 m (about 33 ft)"))]
 
@@ -226,6 +269,7 @@ class Spec(Table):
     weights: Weights = Weights()
     lining: Lining = Lining()
     heading: Annotated[Heading, About("the kind of heading", "back loops", "back loops")]
+    fabric: Fabric = Fabric()
     paper: Paper = Paper()
     printer: Printer = Printer()
 

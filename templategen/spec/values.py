@@ -14,6 +14,7 @@ from ..lengths.tokens import MOST_DIGITS
 from ..lengths.units import Unit, length_of
 from .about import MORE_THAN_NOTHING, Limit
 from .catalogue import SpecField
+from .quantities import Quantity, QuantityError, quantity_of, read_quantity
 from .typed import as_typed
 
 MOST_MARKS = 200
@@ -54,6 +55,8 @@ def read_value(field: SpecField, value: Any, units: Units | None) -> Any:
             return _switch(field, value)
         case "text":
             return _text(field, value)
+        case "quantity":
+            return _quantity(field, value)
 
 
 def example(field: SpecField, units: Units | None = None) -> str:
@@ -137,7 +140,28 @@ def _exact_number(value: int | float | Decimal) -> Fraction | None:
     return Fraction(number)
 
 
-def _beyond(field: SpecField, value: Length | int) -> str:
+def _quantity(field: SpecField, value: Any) -> Quantity:
+    """A number with a unit of its own: per cent, grammes per square metre, kilogrammes."""
+    assert field.quantity is not None
+    sample, meaning = example(field), field.about.meaning
+    try:
+        if isinstance(value, str):
+            quantity = read_quantity(field.quantity, value)
+        else:
+            number = None
+            if isinstance(value, int | float | Decimal) and not isinstance(value, bool):
+                number = _exact_number(value)
+            if number is None:
+                raise _wrong(field, value, f"not a number and its unit; write {meaning}, for example {sample}")
+            quantity = quantity_of(field.quantity, number)
+    except QuantityError as error:
+        raise _wrong(field, value, f"{error}; write {meaning}, for example {sample}") from None
+    if complaint := _beyond(field, quantity):
+        raise _wrong(field, value, f"{complaint}, for example {sample}")
+    return quantity
+
+
+def _beyond(field: SpecField, value: Length | int | Quantity) -> str:
     """What is wrong with a value beyond its field's limits and what is within; "" where it is."""
     least, most = field.about.least, field.about.most
     if least is None or most is None:
@@ -156,7 +180,7 @@ def _beyond(field: SpecField, value: Length | int) -> str:
     return ""
 
 
-def _less(value: Length | int, limit: Limit) -> bool:
+def _less(value: Length | int | Quantity, limit: Limit) -> bool:
     return value < limit.value  # type: ignore[operator]
 
 

@@ -21,7 +21,7 @@ def cautions(plan: Plan) -> Iterator[tuple[str, str]]:
         "building, and where you are not sure, ask a licensed trade. Stand on a proper ladder.",
     )
     yield "Cords", "No loose or looped cord and no long tie within a child's reach (EN 13120, ANSI/WCMA A100.1)."
-    if plan.drop.clearance.mm < 0:
+    if plan.drop.clearance.mm < 0 and plan.spec.drop.to == "floor":
         yield "Trips", "This panel lies on the floor: not where people walk, not on stairs, not near an exit."
     yield (
         "Flame",

@@ -7,6 +7,7 @@ from math import ceil
 
 from ..drawing import Drawing, Item, Lane, LineType, Mark, path
 from ..planning import Plan
+from ..planning.lines import line_of
 from ..planning.plan import DropMark
 from .places import above_old_edge, place_of
 from .registering import AT_EDGE, AT_OTHER_EDGE
@@ -26,27 +27,30 @@ def draw(plan: Plan) -> list[Drawing]:
     Each is read upright, its zero at its lowest line: as a rule the cut line,
     so that the gauge's own lower edge is the edge to cut along.
     """
-    marks = plan.drop.marks[:1] if plan.drop.level else plan.drop.marks
+    marks = plan.drop.gauged
     return [_gauge(plan, mark, number, len(marks)) for number, mark in enumerate(marks, 1)]
 
 
 def _gauge(plan: Plan, mark: DropMark, number: int, of: int) -> Drawing:
+    name = line_of(plan.spec).name
     zero = min(mark.cut, mark.finish, mark.floor)
     lines = [
         ("cut line", mark.cut - zero),
         ("finish line", mark.finish - zero),
-        ("floor mark", mark.floor - zero),
+        (f"{name} mark", mark.floor - zero),
     ]
     rules = [Rule(at.mm, LineType.MARK if at else None, name) for name, at in lines]
     items, reach = rule(rules, RULED, SIZE)
     topmost = max(at for _, at in lines)
     end = Fraction(max(ceil(max(reach, float(topmost.mm)) + HEADROOM), SHORTEST))
     way = "down" if plan.hem.allowance.mm >= 0 else "up"
-    place = f"For floor mark {number} of {of}, {place_of(plan, mark)}. " if of > 1 else ""
+    place = f"For {name} mark {number} of {of}, {place_of(plan, mark)}. " if of > 1 else ""
+    if plan.drop.above_marks:
+        place = f"For the highest {name} mark, {place_of(plan, mark)}; the lines run level from there. "
     return Drawing(
         name=f"cut gauge {number}" if of > 1 else "cut gauge",
         caption=(
-            f"{place}Lay the floor mark line on the pin.",
+            f"{place}Lay the {name} mark line on the pin.",
             f"Here the cut line stands {above_old_edge(plan, mark.cut)}: check it with a rule before you cut.",
             f"From the finish line {way} to the cut line it is {plan.tape.show(abs(plan.hem.allowance))}.",
         ),

@@ -36,16 +36,17 @@ def draw(plan: Plan) -> list[Drawing]:
     up_said = plan.tape.read(mitre.above_the_hem).label
     drawings = []
     for side in SIDES:
-        # The finished corner lies at the card's outer end: at x = 0 for the left corner, at its end for the right.
-        corner, way = (Fraction(0), 1) if side == "left" else (end, -1)
+        # The opened side hem lies outside its crease: for the left corner the card reaches from the crease to the left.
+        corner, way = (end, -1) if side == "left" else (Fraction(0), 1)
         raw = corner + way * beside
+        inner = "right" if side == "left" else "left"
         items: list[Item] = [
             *path(LineType.CUT, [(0, 0), (end, 0), (end, high), (0, high), (0, 0)]),
             Line(LineType.MARK, raw, 0, raw, TICK),
             Line(LineType.THIN, raw, TICK, raw, drawn),
             Line(LineType.FOLD, corner, 0, corner + way * reach, drawn),
         ]
-        anchor = Anchor.START if side == "left" else Anchor.END
+        anchor = Anchor.END if side == "left" else Anchor.START
         items.append(Text(raw + way * 1.5, 2, "raw side edge", LABEL, anchor))
         items.append(Text(corner + way * (reach + 2), drawn + 2.5, f"fold; side edge {up_said} up", LABEL, anchor))
         drawings.append(
@@ -53,7 +54,7 @@ def draw(plan: Plan) -> list[Drawing]:
                 name=f"mitre card for the {side} corner",
                 caption=(
                     "Back towards you, both hems pressed and opened: this edge on the hem's lower crease, the "
-                    f"{side} end on the side hem's outer crease.",
+                    f"{inner} end on the side hem's outer crease, the corner of the card on the crossing of both.",
                     "Fold the corner in along the dashed line; then turn both hems again.",
                 ),
                 up="towards the heading",

@@ -7,8 +7,11 @@ from collections.abc import Iterator
 from ..drawing.blocks import Blanks, Block, Heading, NumberRow, Numbers, Paragraph, Remark
 from ..drawing.blocks import Step as StepBlock
 from ..planning import Plan, marks_said
+from ..planning.lines import line_of
+from .carried import letting_out, tucking
 from .cautions import cautions
 from .choices import Choices
+from .finishing import corner_steps, lining_steps, side_steps
 from .headings import HEADING_WORDS
 from .hems import HEM_WORDS
 from .places import MOST_PLACES, place_of
@@ -26,9 +29,14 @@ def words(plan: Plan, choices: Choices | None = None) -> list[Block]:
     hem, heading = HEM_WORDS[plan.hem.style], HEADING_WORDS[plan.heading.style]
     steps = [
         *_preparing(plan, choices),
+        *side_steps(plan),
         *hem.steps(plan, plan.hem),
+        *corner_steps(plan),
+        *lining_steps(plan),
+        *tucking(plan),
         *heading.steps(plan, plan.heading, choices),
         _hanging(plan, heading.hung),
+        *letting_out(plan),
     ]
     return [
         Heading("Work order", first=True),
@@ -67,16 +75,17 @@ def _in_short(plan: Plan) -> str:
 def _checks(plan: Plan) -> Iterator[NumberRow]:
     tape = plan.tape
     yield NumberRow("Width of the panel, side hem to side hem", tape.show(plan.width))
-    ends = plan.drop.marks[:1] if plan.drop.level else (plan.drop.marks[0], plan.drop.marks[-1])
-    for mark in ends:
-        where = "" if plan.drop.level else f", {place_of(plan, mark)}"
-        for name, height in (("floor mark", mark.floor), ("cut line", mark.cut)):
+    line, drop = line_of(plan.spec).name, plan.drop
+    for mark in drop.gauged if drop.level else (drop.marks[0], drop.marks[-1]):
+        where = "" if drop.level and not drop.above_marks else f", {place_of(plan, mark)}"
+        for name, height in ((f"{line} mark", mark.floor), ("cut line", mark.cut)):
             way = "down" if height.mm < 0 else "up"
             yield NumberRow(f"Old bottom edge {way} to the {name}{where}", tape.show(abs(height)))
 
 
 def _preparing(plan: Plan, choices: Choices) -> Iterator[Step]:
     """Steps up to the cut, and whether each is done on every panel."""
+    line = line_of(plan.spec)
     yield (
         "Measure both bars on every sheet with a steel rule. Each must be right to half a millimetre in 100 mm; "
         "if one is not, do not use the sheets: set the printer to actual size, or, where a sheet without a correction "
@@ -92,8 +101,8 @@ def _preparing(plan: Plan, choices: Choices) -> Iterator[Step]:
         False,
     )
     yield (
-        "Hang each panel, washed or pressed as it will be kept and without weights, until it has settled. Mark the "
-        "floor with pins at both edges and in the middle, where it is not marked yet.",
+        "Hang each panel, washed or pressed as it will be kept and without weights, until it has settled. Mark "
+        f"{line.the} with pins at both edges and in the middle, where it is not marked yet.",
         True,
     )
     if min(mark.cut for mark in plan.drop.marks) < plan.spec.panel.hem:
@@ -103,8 +112,7 @@ def _preparing(plan: Plan, choices: Choices) -> Iterator[Step]:
             True,
         )
     yield (
-        "Lay the panel flat, back towards you. Lay the cut gauge's floor mark line on each pin; mark the cut line and "
-        "the finish line. Join the marks right across with a long rule.",
+        f"Lay the panel flat, back towards you. Lay the cut gauge's {line.name} mark line on {_marking(plan)}",
         True,
     )
     several = ": first one panel, which goes through all the steps and is hung and looked at, then the others"
@@ -112,10 +120,20 @@ def _preparing(plan: Plan, choices: Choices) -> Iterator[Step]:
     yield f"Do the checks above. When they agree, cut on the cut line{in_turn}.", True
 
 
+def _marking(plan: Plan) -> str:
+    """Which pins the cut gauge is laid on, and how its lines go on."""
+    if plan.drop.above_marks:
+        return (
+            "the highest pin; mark the cut line and the finish line there, and at the same heights above the old "
+            "bottom edge at both edges. Join the marks right across with a long rule."
+        )
+    return "each pin; mark the cut line and the finish line. Join the marks right across with a long rule."
+
+
 def _hanging(plan: Plan, hung: str) -> Step:
     return (
-        f"Hang the panel on the rod by {hung}. Look, measure to the floor, adjust the pinned hem, and only then "
-        f"stitch it, {plain(plan, plan.hem.stitch_line)} above the finished edge.",
+        f"Hang the panel on the rod by {hung}. Look, measure to {line_of(plan.spec).the}, adjust the pinned hem, and "
+        f"only then stitch it, {plain(plan, plan.hem.stitch_line)} above the finished edge.",
         True,
     )
 
@@ -136,6 +154,7 @@ def _numbers(plan: Plan) -> Iterator[Block]:
     for key in [*keys, *(key for key in by_key if key not in keys)]:
         section = by_key[key]
         rows = [NumberRow(each.label, plan.tape.show_both(each.value), each.working) for each in section.figures]
+        rows += [NumberRow(each.label, each.shown, each.working) for each in section.amounts]
         if key == "drop" and not plan.drop.level:
             rows += _cut_lines(plan)
         yield Heading(section.title)
@@ -156,5 +175,5 @@ def _cut_lines(plan: Plan) -> Iterator[NumberRow]:
         yield NumberRow(
             f"cut line at mark {number}",
             plan.tape.show_both(mark.cut),
-            f"{place_of(plan, mark)}; floor mark {plan.tape.show(mark.floor)}",
+            f"{place_of(plan, mark)}; {line_of(plan.spec).name} mark {plan.tape.show(mark.floor)}",
         )

@@ -137,7 +137,7 @@ def test_a_panel_that_came_with_another_heading_did_not_hang_by_a_casing() -> No
 
 def test_an_empty_text_misses_every_required_field() -> None:
     named = {fault.field for fault in faults_of("")}
-    assert named == {*ALWAYS_REQUIRED, "drop.floor_marks", "panel.casing"}
+    assert named == {*ALWAYS_REQUIRED, "hem.turn_under", "drop.floor_marks", "panel.casing"}
 
 
 WRONG = [

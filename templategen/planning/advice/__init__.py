@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from ..plan import Level, Notice
+from ..figures import Level, Notice
 from .drop import drop_notices, hang_notices
 from .fullness import fullness_notices
 from .offcut import offcut_notices

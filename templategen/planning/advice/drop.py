@@ -2,15 +2,18 @@
 
 from __future__ import annotations
 
-from ...lengths import NOTHING, Length
+from ...lengths import NOTHING, Length, Tape
 from ...spec import Spec
-from ..choices import CLEARANCE_RANGE, FLOOR_SLOPE_LIMIT, MADE_WITHIN, MOST_MARKS_WEIGHED, STANDS_OUT
+from ..choices import FLOOR_SLOPE_LIMIT, MADE_WITHIN, MOST_MARKS_WEIGHED, STANDS_OUT
 from ..drop import computed_floor, hang_when_done, hang_when_marked, marked_by_new
+from ..figures import Notice
 from ..floor_marks import outlier
 from ..headings import HEADINGS
-from ..plan import DropPlan, HemPlan, Notice, TopPlan
+from ..lines import Line, line_of
+from ..plan import DropPlan, HemPlan, TopPlan
 from ..widths import made_count, made_width
 from ..wording import at_least, at_most, near
+from .clearance import clearance_notices
 
 
 def hang_notices(spec: Spec, drop: DropPlan) -> list[Notice]:
@@ -44,7 +47,7 @@ def drop_notices(spec: Spec, drop: DropPlan, hem: HemPlan, top: TopPlan) -> list
         *_finish_notices(spec, drop, hem, top),
         *_check_notices(spec),
         *_floor_notices(spec),
-        *_clearance_notices(spec),
+        *clearance_notices(spec),
     ]
 
 
@@ -52,7 +55,7 @@ def _finish_notices(spec: Spec, drop: DropPlan, hem: HemPlan, top: TopPlan) -> l
     """Whether the finished edge and its hem stay below the heading."""
     if spec.panel.length is None:
         return []
-    tape = spec.tape
+    tape, line = spec.tape, line_of(spec)
     heading = spec.panel.length - top.lowered - top.reach
     highest = max(mark.finish for mark in drop.marks)
     if heading <= NOTHING:
@@ -65,8 +68,8 @@ def _finish_notices(spec: Spec, drop: DropPlan, hem: HemPlan, top: TopPlan) -> l
     if highest >= heading:
         text = (
             f"The finish line, {near(tape, highest)} up from the old bottom edge, comes into the heading, "
-            f"which begins {near(tape, heading)} up. Floor marks are measured from the bottom edge up to "
-            "the floor: measure again."
+            f"which begins {near(tape, heading)} up. {line.Name} marks are measured from the bottom edge up to "
+            f"{line.the}: measure again."
         )
         return [Notice("finish_in_heading", "stop", text)]
     room = heading - highest
@@ -81,11 +84,11 @@ def _finish_notices(spec: Spec, drop: DropPlan, hem: HemPlan, top: TopPlan) -> l
 
 def _check_notices(spec: Spec) -> list[Notice]:
     """The floor as marked held against the floor as worked out from the rod."""
-    marks, tape = spec.drop.floor_marks, spec.tape
+    marks, tape, line = spec.drop.floor_marks, spec.tape, line_of(spec)
     if not marks:
         text = (
-            "The floor line is worked out from the rod's height and the panel's length, and nothing "
-            "checks it. Before cutting, hang one panel and mark the floor on it."
+            f"The {line.name} line is worked out from the rod's height and the panel's length, and nothing "
+            f"checks it. Before cutting, hang one panel and mark {line.the} on it."
         )
         return [Notice("floor_by_rod", "note", text)]
     if spec.drop.rod_to_floor is None:
@@ -93,7 +96,7 @@ def _check_notices(spec: Spec) -> list[Notice]:
     worked_out = computed_floor(spec)
     if worked_out is None:
         text = (
-            "The floor marks and the rod's height cannot be held against each other without the panel's "
+            f"The {line.name} marks and the rod's height cannot be held against each other without the panel's "
             "length: measure it flat, from the top edge to the bottom edge."
         )
         return [Notice("floor_unchecked", "note", text)]
@@ -103,11 +106,11 @@ def _check_notices(spec: Spec) -> list[Notice]:
         return []
     marked = "on average at" if len(marks) > 1 else "at"
     text = (
-        f"The floor is marked {marked} {near(tape, mean)}, but by the rod's height it comes at "
+        f"{line.The} is marked {marked} {near(tape, mean)}, but by the rod's height it comes at "
         f"{near(tape, worked_out)}, which is {near(tape, apart)} away; panels are made within "
         f"{near(tape, MADE_WITHIN)} (UFGS-12491N). The plan goes by the marks. Before cutting, measure "
         f"again the panel's length ({near(tape, spec.panel.length or NOTHING)}), the rod's height "
-        f"({near(tape, spec.drop.rod_to_floor)}) and the floor marks, with a steel or wooden rule."
+        f"({near(tape, spec.drop.rod_to_floor)}) and the {line.name} marks, with a steel or wooden rule."
     )
     return [Notice("floor_disagrees", "warning", text)]
 
@@ -121,14 +124,16 @@ def _mean(heights: tuple[Length, ...]) -> Length:
 
 def _floor_notices(spec: Spec) -> list[Notice]:
     """Floor marks that differ among themselves."""
-    marks, tape = spec.drop.floor_marks, spec.tape
+    marks, tape, line = spec.drop.floor_marks, spec.tape, line_of(spec)
     if len(set(marks)) < 2:
         return []
     odd = outlier(marks) if len(marks) <= MOST_MARKS_WEIGHED else None
+    if odd is not None and spec.drop.follows == "highest" and marks[odd.number - 1] != max(marks):
+        odd = None  # the hem goes by the highest mark alone
     if odd is not None and abs(odd.beyond) > MADE_WITHIN and STANDS_OUT * odd.others <= abs(odd.beyond):
         side = "above" if odd.beyond > NOTHING else "below"
         text = (
-            f"Floor mark {odd.number} of {len(marks)}, {near(tape, marks[odd.number - 1])}, stands "
+            f"{line.Name} mark {odd.number} of {len(marks)}, {near(tape, marks[odd.number - 1])}, stands "
             f"{near(tape, abs(odd.beyond))} {side} the line through the others: read it again before "
             f"cutting. If it is wrong, {near(tape, marks[odd.number - 1] - odd.beyond)} would be in line."
         )
@@ -139,36 +144,29 @@ def _floor_notices(spec: Spec) -> list[Notice]:
         f"from {near(tape, low)} to {near(tape, high)}, {near(tape, high - low)} across a width of "
         f"{near(tape, made_width(spec))}"
     )
+    if spec.drop.follows == "highest":
+        clears, least = spec.drop.clearance + high - low, _from_line(tape, line, spec.drop.clearance)
+        text = (
+            f"The {line.name} marks run {run}. The hem is level by the highest: there it ends {least}, and at the "
+            f"lowest {_from_line(tape, line, clears)}."
+        )
+        return [Notice("level_at_highest", "note", text)]
     if high - low > limit:
         text = (
-            f"The floor marks run {run}; beyond {at_most(tape, limit)} the rod is more likely to be out of "
-            "level than the floor. Try the rod with a level and read the marks again; if they stand, the "
+            f"The {line.name} marks run {run}; beyond {at_most(tape, limit)} the rod is more likely to be out of "
+            f"level than {line.the}. Try the rod with a level and read the marks again; if they stand, the "
             "cut line follows them."
         )
         return [Notice("floor_slopes", "warning", text)]
     others = (
-        " Mark the other panels where they are to hang: the floor may differ there, and a panel whose marks "
+        f" Mark the other panels where they are to hang: {line.the} may differ there, and a panel whose marks "
         "differ needs a kit of its own."
     )
-    text = f"The floor is not level: the marks run {run}. The cut line follows them."
+    text = f"{line.The} is not level: the marks run {run}. The cut line follows them."
     text += others if made_count(spec) > 1 else ""
     return [Notice("floor_uneven", "note", text)]
 
 
-def _clearance_notices(spec: Spec) -> list[Notice]:
-    tape, clearance = spec.tape, spec.drop.clearance
-    least, most = CLEARANCE_RANGE
-    usual = f"{near(tape, least)} to {near(tape, most)}"
-    if clearance < NOTHING:
-        text = (
-            f"The panel breaks {near(tape, -clearance)} on the floor, where it gathers dust and can trip: "
-            "not where people walk, on stairs or near a way out. Clear of the floor, the sources give "
-            f"{usual}."
-        )
-        return [Notice("breaks_on_floor", "note", text)]
-    if not least <= clearance <= most:
-        clears = f"clears the floor by {near(tape, clearance)}"
-        how = "just touches the floor" if clearance == NOTHING else clears
-        text = f"The panel {how}; the sources give {usual}. The choice is yours."
-        return [Notice("clearance_unusual", "note", text)]
-    return []
+def _from_line(tape: Tape, line: Line, clearance: Length) -> str:
+    side = "above" if clearance >= NOTHING else "below"
+    return f"{near(tape, abs(clearance))} {side} {line.the}"

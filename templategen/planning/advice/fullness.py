@@ -7,8 +7,8 @@ from fractions import Fraction
 from ...lengths.counting import plural
 from ...spec import Spec
 from ..choices import LEAST_FULLNESS, MOST_FULLNESS
+from ..figures import Notice
 from ..fullness import fullness, panels_for, run
-from ..plan import Notice
 from ..wording import decimal, near
 
 

@@ -6,7 +6,8 @@ from ...lengths import Length
 from ...lengths.counting import plural
 from ...spec import Spec
 from ..choices import LEAST_LOOP_WIDTH
-from ..plan import Notice, OffcutPlan, PiecesPlan
+from ..figures import Notice
+from ..plan import OffcutPlan, PiecesPlan
 from ..wording import at_most, near
 
 

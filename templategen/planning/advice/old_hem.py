@@ -6,8 +6,9 @@ from ...lengths import NOTHING, Length
 from ...spec import Spec
 from ..choices import FACING_SEAM
 from ..drop import least_cut
+from ..figures import Notice
 from ..hems import HEMS
-from ..plan import DropPlan, HemPlan, Notice
+from ..plan import DropPlan, HemPlan
 from ..wording import at_least, near
 
 

@@ -8,7 +8,8 @@ from ...lengths import NOTHING, Length, Tape
 from ...spec import Spec
 from ...spec.headings import Hooks, Rings
 from ..choices import RING_PITCH, RING_PLAY
-from ..plan import Figure, GaugeLine, HeadingPlan, Notice
+from ..figures import Figure, Notice
+from ..plan import GaugeLine, HeadingPlan
 from ..wording import at_least, near, say, term
 from .face import Hang, HangTerm, HeadingKind
 from .rows import pitch_limit, row, row_figures_working, row_notices

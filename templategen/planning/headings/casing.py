@@ -9,7 +9,8 @@ from ...spec import Spec
 from ...spec.headings import Casing
 from .. import hanging
 from ..choices import EASY_TUBE_IN_DIAMETERS
-from ..plan import Figure, GaugeLine, HeadingPlan, Notice
+from ..figures import Figure, Notice
+from ..plan import GaugeLine, HeadingPlan
 from ..wording import at_least, near, say, term
 from .face import Hang, HeadingKind
 
@@ -125,4 +126,5 @@ CASING = HeadingKind(
     hang_figures=hang_figures,
     figures=figures,
     notices=notices,
+    takes_up="gathered",
 )

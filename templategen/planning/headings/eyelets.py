@@ -16,8 +16,9 @@ from ..choices import (
     HOLE_OVER_INSIDE,
     RING_FLANGE,
 )
+from ..figures import Figure, Notice
 from ..fullness import run
-from ..plan import Figure, GaugeLine, HeadingPlan, Notice
+from ..plan import GaugeLine, HeadingPlan
 from ..widths import made_count
 from ..wording import at_least, near, say
 from .face import Hang, HangTerm, HeadingKind

@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any, Generic, TypeVar
+from typing import Any, Generic, Literal, TypeVar
 
 from ...lengths import NOTHING, Length, Tape
 from ...spec import Spec
 from .. import hanging
-from ..plan import Figure, HeadingPlan, Notice, Pieces
+from ..figures import Figure, Notice
+from ..plan import HeadingPlan, Pieces
 
 
 @dataclass(frozen=True, slots=True)
@@ -66,6 +67,7 @@ class Hang:
         return cls(heading, (HangTerm(label, top), HangTerm("take-up", lost)), tube)
 
 
+TakesUp = Literal["flat", "gathered", "pleated"]
 H = TypeVar("H")
 P = TypeVar("P", bound=HeadingPlan)
 
@@ -95,6 +97,8 @@ class HeadingKind(Generic[H, P]):
     """Its other numbers."""
     notices: Callable[[Spec, P], tuple[Notice, ...]]
     """What looks wrong with it."""
+    takes_up: TakesUp = "flat"
+    """How it takes up the cloth that is more than it covers."""
     pieces: Callable[[P], Pieces | None] = lambda plan: None
     """The pieces it takes, to be cut from the offcuts; None where it takes none."""
 

@@ -17,8 +17,9 @@ from ...lengths import NOTHING, Length, Tape
 from ...spec import Spec
 from ...spec.headings import BoxPleats, InvertedBoxPleats, PinchPleats
 from ..choices import BOX_AS_WIDE_AS_ITS_SPACE, PLEAT_FULLNESS, PLEAT_SIZES, PLEAT_SPACE
+from ..figures import Figure, Notice
 from ..fullness import run
-from ..plan import Figure, GaugeLine, HeadingMark, HeadingPlan, Notice
+from ..plan import GaugeLine, HeadingMark, HeadingPlan
 from ..widths import made_count, made_width
 from ..wording import at_least, decimal, near, say, term
 from .face import Hang, HangTerm, HeadingKind
@@ -252,6 +253,7 @@ def _kind(name: str, title: str) -> HeadingKind[Pleats, PleatPlan]:
         hang_figures=hang_figures,
         figures=figures,
         notices=notices,
+        takes_up="pleated",
     )
 
 

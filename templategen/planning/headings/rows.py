@@ -11,7 +11,8 @@ from ...lengths.counting import plural
 from ...spec import Spec
 from .. import spacing
 from ..choices import INSET_STEP, LEAST_IN_A_ROW, MOST_LOOPS, NARROW_SHARE, POINT_INSET
-from ..plan import HeadingMark, HeadingPlan, Notice
+from ..figures import Notice
+from ..plan import HeadingMark, HeadingPlan
 from ..widths import made_width
 from ..wording import at_least, near, say
 

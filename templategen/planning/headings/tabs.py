@@ -9,7 +9,8 @@ from ...spec import Spec
 from ...spec.headings import Tabs
 from .. import hanging
 from ..choices import NARROW_SHARE, TAB_PITCH, TAB_WIDTH
-from ..plan import Figure, GaugeLine, HeadingPlan, Notice, Pieces
+from ..figures import Figure, Notice
+from ..plan import GaugeLine, HeadingPlan, Pieces
 from ..widths import made_width
 from ..wording import near, say, term
 from .face import Hang, HangTerm, HeadingKind

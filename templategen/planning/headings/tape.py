@@ -9,7 +9,8 @@ from ...spec import Spec
 from ...spec.headings import GatheringTape
 from .. import spacing
 from ..choices import HOOKS_IN_TAPE, PLEAT_FULLNESS, TAPE_MARKS
-from ..plan import Figure, GaugeLine, HeadingMark, HeadingPlan, Notice
+from ..figures import Figure, Notice
+from ..plan import GaugeLine, HeadingMark, HeadingPlan
 from ..widths import made_count, made_width
 from ..wording import at_most, decimal, near, say, term
 from .face import Hang, HangTerm, HeadingKind
@@ -169,4 +170,5 @@ GATHERING_TAPE = HeadingKind(
     hang_figures=hang_figures,
     figures=figures,
     notices=notices,
+    takes_up="gathered",
 )

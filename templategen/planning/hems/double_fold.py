@@ -8,7 +8,8 @@ from ...lengths import Length, Tape
 from ...spec import Spec
 from ...spec.hems import DoubleFold
 from ..choices import FULL_LENGTH_HEM, HEM_LIMITS, LEAST_HEM
-from ..plan import Figure, GaugeLine, HemPlan, Notice
+from ..figures import Figure, Notice
+from ..plan import GaugeLine, HemPlan
 from ..wording import at_least, at_most, near, say, term
 from .face import HemKind, fold_to, stitch_line
 
@@ -98,11 +99,14 @@ def shallow(spec: Spec, hem: HemPlan) -> tuple[Notice, ...]:
     """A hem less deep than its cloth asks for."""
     tape = spec.tape
     least, why = HEM_LIMITS[spec.cloth]
+    full = f"; {near(tape, FULL_LENGTH_HEM)} suits full length (A Manual of Home-Making)"
+    if spec.drop.to != "floor":
+        least, why, full = LEAST_HEM, "short curtains have 1 in (newspaper, 24 May 1935)", ""
     if hem.depth >= least:
         return ()
     text = (
         f"A hem {near(tape, hem.depth)} deep is shallow for {spec.cloth} cloth: {at_least(tape, least)} at "
-        f"least, as {why}; {near(tape, FULL_LENGTH_HEM)} suits full length (A Manual of Home-Making)."
+        f"least, as {why}{full}."
     )
     return (Notice("hem_shallow", "warning", text),)
 

@@ -9,7 +9,8 @@ from typing import Any, Generic, TypeVar
 from ...lengths import Length, Tape
 from ...spec import Spec
 from ..choices import STITCH_BELOW_FOLD
-from ..plan import Figure, HemPlan, Notice
+from ..figures import Figure, Notice
+from ..plan import HemPlan
 
 H = TypeVar("H")
 P = TypeVar("P", bound=HemPlan)

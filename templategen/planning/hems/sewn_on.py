@@ -8,7 +8,8 @@ from ...lengths import Length, Tape
 from ...spec import Spec
 from ...spec.hems import Border, Faced
 from ..choices import STRIP_END
-from ..plan import Figure, GaugeLine, HemPlan, Notice
+from ..figures import Figure, Notice
+from ..plan import GaugeLine, HemPlan
 from ..widths import made_count, made_width
 from ..wording import near, say, term
 from .double_fold import shallow

@@ -6,7 +6,8 @@ from ...lengths import Length, Tape
 from ...spec import Spec
 from ...spec.hems import SingleFold
 from ..choices import LEAST_HEM
-from ..plan import Figure, GaugeLine, HemPlan, Notice
+from ..figures import Figure, Notice
+from ..plan import GaugeLine, HemPlan
 from ..widths import made_count, made_width
 from ..wording import at_most, near, say, term
 from .double_fold import shallow

@@ -20,7 +20,7 @@ class GatheringTape(HeadingTable):
     hook_set: Annotated[Length, HOOK_SET]
     tape_width: Annotated[Length, About(
         "the width of the tape", "1 in", "25 mm",
-        least=MORE_THAN_NOTHING, most=MOST_1_M)]
+        left_out="1 in", least=MORE_THAN_NOTHING, most=MOST_1_M)] = inches(1)
     tape_below: Annotated[Length, About(
         "from the panel's top edge down to the tape's upper edge", "1/4 in", "5 mm",
         "A frill above the tape needs more.",

@@ -12,7 +12,8 @@ from ....spec import Spec
 from ....spec.headings import BackLoops
 from ... import spacing
 from ...choices import INSET_BEYOND_HALF, LOOP_WIDTH, NARROW_SHARE
-from ...plan import Figure, HeadingMark, Pieces
+from ...figures import Figure
+from ...plan import HeadingMark, Pieces
 from ...widths import made_width
 from ...wording import near, say, term
 from ..face import Hang, HeadingKind

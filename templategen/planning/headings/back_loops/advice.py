@@ -7,7 +7,7 @@ from ....lengths.counting import plural
 from ....spec import Spec
 from ... import hanging, spacing
 from ...choices import EASY_TUBE_IN_DIAMETERS, FEWEST_LOOPS, LEAST_EDGE_GAP, MOST_LOOPS
-from ...plan import Notice
+from ...figures import Notice
 from ...widths import made_width
 from ...wording import at_least, at_most, near
 from .plan import LoopPlan

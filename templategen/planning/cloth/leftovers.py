@@ -1,0 +1,56 @@
+"""What is left of the offcuts once loops or tabs have been cut, and what it yields."""
+
+from __future__ import annotations
+
+from fractions import Fraction
+
+from ...lengths import NOTHING, Length
+from ...spec import Spec
+from ..choices import FACING_SEAM, TIE_BACK
+from ..figures import Amount, Figure
+from ..offcut import whole
+from ..plan import HemPlan, OffcutPlan
+from ..wording import say, term
+
+
+def left_depth(spec: Spec, offcut: OffcutPlan) -> Length:
+    """What is left of each offcut, its old hem let down, below the strips that are cut from it."""
+    if offcut.pieces is None:
+        return offcut.unpicked
+    strips = -(-offcut.pieces.strips_needed // spec.panel.count)
+    return max(NOTHING, offcut.unpicked - offcut.pieces.pieces.strip * strips)
+
+
+def leftover_figures(spec: Spec, offcut: OffcutPlan) -> tuple[Figure, ...]:
+    """How deep the rest is; nothing where nobody asks."""
+    if not spec.fabric.leftovers:
+        return ()
+    tape, working = spec.tape, f"offcut, hem let down {say(spec.tape, offcut.unpicked)}"
+    if offcut.pieces is not None:
+        strips = -(-offcut.pieces.strips_needed // spec.panel.count)
+        working += f" {term(tape, -1, f'{strips} × strip', offcut.pieces.pieces.strip)}"
+    left = left_depth(spec, offcut)
+    working += ", so nothing" if left == NOTHING else f"; {say(tape, spec.panel.width)} wide, from each panel"
+    return (Figure("left_depth", "cloth left over", left, working),)
+
+
+def leftover_amounts(spec: Spec, hem: HemPlan, offcut: OffcutPlan) -> tuple[Amount, ...]:
+    """Tie-backs and facing strips that the rest yields, one or the other."""
+    if not spec.fabric.leftovers:
+        return ()
+    tape, left, bought = spec.tape, left_depth(spec, offcut), spec.panel.count
+    long, wide = spec.fabric.tie_back_length or TIE_BACK[0], spec.fabric.tie_back_width or TIE_BACK[1]
+    ties = bought * max(_laid(left, spec.panel.width, wide, long), _laid(left, spec.panel.width, long, wide))
+    strip = max(hem.allowance, hem.depth) + FACING_SEAM
+    strips = bought * whole(left, strip)
+    rows = (
+        ("tie_backs", "tie-backs", ties, f"{say(tape, long)} × {say(tape, wide)} each, cut"),
+        ("facing_strips", "or facing strips", strips,
+         f"{say(tape, strip)} deep: hem and turn-under, and a seam of {say(tape, FACING_SEAM)}"),
+    )  # fmt: skip
+    return tuple(Amount(key, label, Fraction(count), "pieces", str(count), how) for key, label, count, how in rows)
+
+
+def _laid(depth: Length, width: Length, down: Length, across: Length) -> int:
+    """Pieces from one offcut, all the same way round."""
+    return whole(depth, down) * whole(width, across)
