@@ -81,6 +81,18 @@ def round_the_rod(diameter: Length, below: Length) -> Length:
     return enter(radius * (2 * math.pi - 2 * math.atan2(straight, radius)) + 2 * straight)
 
 
+def gap_for(diameter: Length, over: Length) -> Length:
+    """The gap below the rod that a strip of this length over it leaves; nothing where it only just goes round."""
+    low, high = 0.0, float(over.mm)
+    for _ in range(200):  # the strip grows with the gap, so halving cannot miss
+        middle = (low + high) / 2
+        if middle in (low, high):
+            break
+        reached = round_the_rod(diameter, Length(Fraction(middle))) < over
+        low, high = (middle, high) if reached else (low, middle)
+    return enter(low)
+
+
 def rows_apart(diameter: Length, depth: Length, lift: Length) -> Length:
     """How far below a tube's upper seam a second row of stitching must lie to lift the panel by ``lift``.
 

@@ -36,7 +36,7 @@ def _at_heading(plan: Plan, moves: Sequence[Move]) -> Drawing:
     """Laid along the panel's top edge like the spacing strip; it has the marks alone that are touched."""
     heading = plan.heading
     labels = tuple(
-        Labelled(move.label, move.at.mm, f"row {'down' if move.distance > NOTHING else 'up'} {_size(plan, move)}")
+        Labelled(move.label, move.at.mm, f"{'down' if move.distance > NOTHING else 'up'} {_size(plan, move)}")
         for move in moves
     )
     unit = "inches" if plan.tape.units == "inch" else "millimetres"
@@ -45,9 +45,10 @@ def _at_heading(plan: Plan, moves: Sequence[Move]) -> Drawing:
             name="adjusting strip",
             caption=(
                 "Back of the panel towards you.",
-                f"At each {heading.thing} that is here: how far the new row lies below the old one (down) or above it "
-                f"(up), in {unit}.",
-                f"What is not here stays as it is. Short lines: a {heading.thing}'s edges.",
+                "At each line: how far what is set or sewn anew lies below the old (down) or above it (up), in "
+                f"{unit}.",
+                "What is not here stays as it is.",
+                *((f"Short lines: a {heading.thing}'s edges.",) if heading.thing_width else ()),
             ),
             up="the panel's top edge",
             width=plan.width.mm,

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from ..drawing.blocks import Block, Heading, NumberRow, Numbers, Paragraph, Remark, Step
 from ..planning import Plan
 from ..planning.adjusting import Adjustment, Remedy
-from ..planning.adjusting.telling import cost, folded, moved, off, verdict
+from ..planning.adjusting.telling import cost, folded, moved, off, place_of, verdict
 
 
 def words(plan: Plan, adjustment: Adjustment) -> list[Block]:
@@ -32,8 +32,8 @@ def _taken(plan: Plan, remedy: Remedy) -> Iterator[Block]:
     yield Step(last, "Hang it again, let it settle, and look before anything else is unpicked.", 1, "panel")
     if remedy.at_heading:
         yield Heading("At the heading")
-        yield Paragraph("From the left end, the back towards you: where the new row lies from the old.")
-        rows = (NumberRow(f"{plan.heading.thing} {move.label}", moved(plan, move)) for move in remedy.at_heading)
+        yield Paragraph("From the left end, the back towards you: how far what is set or sewn anew lies from where it was.")
+        rows = (NumberRow(place_of(plan, move), moved(plan, move)) for move in remedy.at_heading)
         yield Numbers(tuple(rows))
     if any(move.distance for move in remedy.at_hem):
         yield Heading("Along the hem")

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from ...lengths import NOTHING, Length
 from ..choices import LEAST_HEM, LEAST_TURN, MADE_WITHIN
-from ..plan import Plan
+from ..plan import HeadingMark, Plan
 from ..wording import at_most, near, say
 from .adjustment import Move, Remedy
 from .gives import GIVES
@@ -27,12 +29,14 @@ def remedies(plan: Plan, hung: Hung, stitched: bool) -> tuple[Remedy, ...]:
 def heading_remedy(plan: Plan, hung: Hung) -> Remedy | None:
     """What can be done at the marks of the heading; None for a heading that has nothing to move."""
     give = GIVES.get(plan.heading.style)
-    if give is None or not plan.heading.marks:
+    if give is None:
         return None
     # What the tape cannot show is not worth a seam.
-    wanted = [(mark, hung.low_at(mark.at)) for mark in plan.heading.marks]
+    wanted = [(mark, hung.low_at(mark.at)) for mark in _marks(plan, hung)]
     moves = tuple(give.move(plan, mark, low) for mark, low in wanted if abs(low) >= plan.tape.step)
     done = tuple(each for each in moves if each.distance)
+    if give.across and done:
+        done = (replace(done[0], sewn=plan.width), *done[1:])
     left = hung_after(plan, hung, done).worst
     short = ""
     if left > MADE_WITHIN:
@@ -44,12 +48,20 @@ def heading_remedy(plan: Plan, hung: Hung) -> Remedy | None:
     return Remedy("heading", give.title, done, (), give.how(plan, done) if done else (), left, short)
 
 
+def _marks(plan: Plan, hung: Hung) -> tuple[HeadingMark, ...]:
+    """The heading's marks; for one without marks, whose row runs right across, the places that were read and the "
+    "edges."""
+    if plan.heading.marks:
+        return plan.heading.marks
+    return tuple(HeadingMark(str(number), place.at) for number, place in enumerate(_with_edges(plan, hung), 1))
+
+
 def hung_after(plan: Plan, hung: Hung, moves: tuple[Move, ...]) -> Hung:
     """How the panel hangs once the heading has been moved: between two marks the hem rises in a straight line."""
     if not moves:
         return hung
     raised = {move.at: move.raised for move in moves}
-    lifts = Hung(tuple(Place(mark.at, raised.get(mark.at, NOTHING), "") for mark in plan.heading.marks))
+    lifts = Hung(tuple(Place(mark.at, raised.get(mark.at, NOTHING), "") for mark in _marks(plan, hung)))
     return Hung(tuple(Place(each.at, each.low - lifts.low_at(each.at), each.said) for each in hung.places))
 
 

@@ -73,8 +73,8 @@ def _remedy(plan: Plan, remedy: Remedy) -> list[str]:
         lines += wrapped(f"  It falls short: {remedy.short}.", WIDTH, "  ")
     lines += chain.from_iterable(wrapped(f"  {sentence}", WIDTH, "  ") for sentence in remedy.how)
     if remedy.at_heading:
-        entries = [f"{plan.heading.thing} {move.label}: {moved(plan, move)}" for move in remedy.at_heading]
-        lines.append("  At the heading, from the left end, the back towards you, the new row from the old:")
+        entries = [f"{place_of(plan, move)}: {moved(plan, move)}" for move in remedy.at_heading]
+        lines.append("  At the heading, from the left end, the back towards you, how far from where it was:")
         lines += _deeper(entries)
     if remedy.at_hem:
         entries = [f"at {say(plan.tape, move.at)}: {folded(plan, move)}" for move in remedy.at_hem]
@@ -92,6 +92,11 @@ def _left(plan: Plan, left: Length) -> str:
         return "it hangs as it should"
     step = plan.tape.step
     return f"within {near(plan.tape, step)}" if left <= step else f"{near(plan.tape, left)} off at most"
+
+
+def place_of(plan: Plan, move: Move) -> str:
+    """"loop 3"; "at 27 in" for a heading without marks."""
+    return f"{plan.heading.thing} {move.label}" if plan.heading.marks else f"at {say(plan.tape, move.at)}"
 
 
 def moved(plan: Plan, move: Move) -> str:

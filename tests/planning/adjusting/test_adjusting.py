@@ -17,12 +17,16 @@ from templategen.planning.adjusting.remedies import hung_after
 from templategen.planning.choices import LEAST_TURN, MADE_WITHIN
 from templategen.planning.hanging import least_tube, passes, rows_apart
 from templategen.planning.headings.back_loops import LoopPlan
+from templategen.planning.plan import HeadingMark
 from templategen.spec.hangs import HangReading, read_hangs
 
 from ..building import planned
 from ..test_teardrop import taut_round
 
-STEP = inches("1/16")
+LOOPS_LEFT_OUT = dict.fromkeys(
+    f"heading.{name}"
+    for name in ("count", "edge_inset", "loop_length", "loop_width", "lower_allowance", "upper_turn")
+)
 
 
 def adjusted(text: str, *, stitched: bool = True, changes: dict[str, object] | None = None) -> tuple[Plan, Adjustment]:
@@ -185,3 +189,31 @@ def test_every_give_belongs_to_a_heading_and_gives_nothing_for_nothing() -> None
     assert give.move(plan, mark, NOTHING).raised == NOTHING
     most = give.move(plan, mark, millimetres(1000))
     assert most.raised == up and most.distance == plan.figures["tube_depth"].value - least_tube(plan.spec.rod.diameter)
+
+
+GIVEN = {
+    "tabs": {"heading.gap": "2 in"},
+    "rings": {"heading.carrier_drop": "1 1/2 in", "heading.held_below": "1 in"},
+    "hooks": {"heading.carrier_drop": "1 1/2 in", "heading.hook_set": "1/2 in"},
+    "casing": {"heading.header": "1/2 in", "heading.depth": "2 1/2 in"},
+    "back loops": {},
+}
+
+
+@pytest.mark.parametrize("style", list(GIVES))
+def test_every_heading_gives_what_it_is_asked_within_its_limits(style: str) -> None:
+    plan = planned({**(LOOPS_LEFT_OUT if style != "back loops" else {}), **GIVEN[style], "heading.style": style})
+    give, mark = GIVES[style], HeadingMark("1", inches(2))
+    up, down = give.limits(plan)
+    assert up > NOTHING and down > NOTHING
+    for wanted in (up / 2, -down / 2):
+        move = give.move(plan, mark, wanted)
+        assert abs(move.left.mm) < Fraction(1, 10**6) and (move.distance.mm > 0) == (wanted.mm > 0)
+    for beyond, most in ((up + inches(1), up), (-down - inches(1), -down)):
+        assert abs((give.move(plan, mark, beyond).raised - most).mm) < Fraction(1, 10**6)
+
+
+def test_a_casing_is_raised_by_one_row_right_across() -> None:
+    plan = planned({**LOOPS_LEFT_OUT, **GIVEN["casing"], "heading.style": "casing"})
+    found = adjust(plan, read_hangs("left 3/8 in low, middle good", "inch"), stitched=True)
+    assert found.taken is not None and found.taken.key == "heading" and found.taken.sewn == plan.width

@@ -23,3 +23,5 @@ class HeadingGive:
     """The same in whole sentences."""
     limits: Callable[[Plan], tuple[Length, Length]]
     """The most that it can raise the hem, and the most that it can lower it."""
+    across: bool = False
+    """Whether it is one row right across the panel, and not something at each mark."""
