@@ -57,13 +57,14 @@ def make_plan(spec: Spec) -> Plan:
         offcut=offcut,
         sections=tuple(section for section in sections if section.figures),
         figures=MappingProxyType({figure.key: figure for section in sections for figure in section.figures}),
-        counts=MappingProxyType(_counts(spec, heading, offcut)),
+        counts=MappingProxyType(counts_of(spec, heading, offcut)),
         ratios=MappingProxyType({"fullness": Fraction(fullness(spec))}),
         notices=advice.worst_first(notices),
     )
 
 
-def _counts(spec: Spec, heading: HeadingPlan, offcut: OffcutPlan) -> dict[str, int]:
+def counts_of(spec: Spec, heading: HeadingPlan, offcut: OffcutPlan) -> dict[str, int]:
+    """How many of everything, by the keys of plan.json."""
     counts = {"panels": made_count(spec)}
     things = f"{heading.thing}s"
     if heading.marks:

@@ -3,14 +3,14 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from itertools import chain
 from textwrap import wrap
 
 from ..lengths.counting import plural
 from .fullness import fullness_working
 from .headings import HEADINGS
-from .plan import Figure, PiecesPlan, Plan
+from .plan import Figure, Notice, PiecesPlan, Plan
 from .wording import decimal, say
 
 WIDTH = 96
@@ -20,7 +20,8 @@ _TIE = "\N{NO-BREAK SPACE}"
 
 def tell_plan(plan: Plan) -> str:
     """The text of ``templategen plan``, at most 96 columns wide, ending in a line feed."""
-    blocks = [_title(plan), *_sections(plan), _marks(plan), _cut_lines(plan), _counts(plan), *_notices(plan)]
+    numbers = [*_sections(plan), _marks(plan), _cut_lines(plan), _counts(plan)]
+    blocks = [_title(plan), *numbers, *tell_notices(plan.notices)]
     return "\n\n".join("\n".join(block) for block in blocks if block) + "\n"
 
 
@@ -43,7 +44,7 @@ def _section(plan: Plan, heading: str, figures: tuple[Figure, ...]) -> list[str]
 def _row(label: str, shown: str, working: str) -> list[str]:
     """One number: what it is called, what it comes to, and beside that how it came about."""
     start = f"{_INDENT}{label:<{_LABEL}}{shown:<{_SHOWN}} "
-    first, *rest = _wrapped(working, WIDTH - len(start)) or [""]
+    first, *rest = wrapped(working, WIDTH - len(start)) or [""]
     return [f"{start}{first}".rstrip(), *(" " * len(start) + line for line in rest)]
 
 
@@ -74,7 +75,7 @@ def _columns(entries: list[str]) -> list[str]:
     wide = max(len(entry) for entry in entries) + 3
     across = (WIDTH - len(_INDENT)) // wide
     if not across:
-        return [line for entry in entries for line in _wrapped(_INDENT + entry, WIDTH, 2 * _INDENT)]
+        return [line for entry in entries for line in wrapped(_INDENT + entry, WIDTH, 2 * _INDENT)]
     down = -(-len(entries) // across)
     return [
         (_INDENT + "".join(f"{entry:<{wide}}" for entry in entries[line::down])).rstrip()
@@ -106,13 +107,14 @@ def _pieces(plan: PiecesPlan) -> Iterator[list[str]]:
     )
 
 
-def _notices(plan: Plan) -> Iterator[list[str]]:
-    for notice in plan.notices:
+def tell_notices(notices: Iterable[Notice]) -> Iterator[list[str]]:
+    """The lines of each notice."""
+    for notice in notices:
         start = f"{notice.level.upper():<9}"
-        yield _wrapped(start + notice.text, WIDTH, " " * len(start))
+        yield wrapped(start + notice.text, WIDTH, " " * len(start))
 
 
-def _wrapped(text: str, width: int, indent: str = "") -> list[str]:
+def wrapped(text: str, width: int, indent: str = "") -> list[str]:
     """Lines of a text, with no number parted from its fraction, its unit or what it counts."""
     tied = re.sub(r"(?<=\d) (?=[\w×])", _TIE, text)
     lines = wrap(tied, width, subsequent_indent=indent, break_on_hyphens=False)
