@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import os
 import re
+from collections.abc import Iterator
 from dataclasses import dataclass
 from difflib import get_close_matches
 from pathlib import Path
@@ -16,13 +17,14 @@ from .drawing import Drawing, set_text
 from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
 from .layout import CHECK, WORDS, Contents, Correction, Kit, alone, lay_out
 from .papers import Orientation, Paper, paper_named, roll_of, sheet_of, unknown_paper
-from .planning import Plan
+from .planning import JobPlan, Plan, as_job
 from .spec import FIELDS, Spec
 from .spec.values import Wrong, read_value
-from .templates import STRIP, STRIPS, TEMPLATES, Choices, draw_templates, work_order
+from .templates import STRIP, STRIPS, TEMPLATES, Choices, job_order
+from .templates.together import Served, draw_job
 
-SPEC_NAME, OPTIONS_NAME = "spec.toml", "make.json"
-"""What a kit's PDF carries: the spec it was made from, and what was asked for besides."""
+SPEC_NAME, JOB_NAME, OPTIONS_NAME = "spec.toml", "job.toml", "make.json"
+"""What a kit's PDF carries: the spec or the job it was made from, and what was asked for besides."""
 EVERYTHING = "all"
 FLAGS = {"orientation": "--orientation", "half_strip": "--half-strip", "strips": "--strips"}
 """Fields of [paper] that an option may stand in place of, and what it is called on the command line."""
@@ -45,14 +47,18 @@ class Options:
     """What was read off the bars; an axis that it says nothing of is the spec's."""
 
 
-def make_kit(plan: Plan, options: Options | None = None) -> Kit:
-    """The plan's kit, on sheets.
+def make_kit(plan: Plan | JobPlan, options: Options | None = None) -> Kit:
+    """The plan's kit, on sheets; for a job one kit for all of its windows.
 
     Raises Refusal for a paper or template that there is none of, and
     StoppedPlan where the plan has a stop and ``options`` do not go on despite it.
     """
-    options = options or Options()
-    if faults := faults_of(options, plan.spec):
+    return _made(as_job(plan), options or Options())[0]
+
+
+def _made(plan: JobPlan, options: Options) -> tuple[Kit, list[Served]]:
+    """The kit, and what each of its templates serves."""
+    if faults := [*_unprintable(plan), *faults_of(options, plan.spec)]:
         raise Refusal(*faults)
     if plan.stops and not options.despite_stops:
         raise StoppedPlan(tuple(notice.text for notice in plan.stops))
@@ -61,37 +67,38 @@ def make_kit(plan: Plan, options: Options | None = None) -> Kit:
     choices = choices_of(spec, options)
     orientation: Orientation | None = _chosen("orientation", spec, options)
     margins = spec.paper.margins
-    drawings = draw_templates(plan, only, choices)
+    served = draw_job(plan, only, choices)
+    drawings = [drawing for drawing, _ in served]
     if faults := _not_in_this_job(options, drawings, plan):
         raise Refusal(*faults)
     contents = Contents(
         title=spec.title,
         subject="Full-scale curtain templates and work order",
-        words=work_order.words(plan, choices) if not only or WORDS in only else (),
+        words=job_order.words(plan, served, choices) if not only or WORDS in only else (),
         drawings=drawings,
         margins=(margins.left.mm, margins.right.mm, margins.top.mm, margins.bottom.mm),
         tape=plan.tape,
         correction=Correction(*options.printer.over(spec.printer.readings).ratios),
         check=not only or CHECK in only,
     )
-    return lay_out(
-        contents, _paper_of(spec, options.paper, upright=orientation is not None), orientation or "portrait"
-    )
+    paper = _paper_of(spec, options.paper, upright=orientation is not None)
+    return lay_out(contents, paper, orientation or "portrait"), served
 
 
-def kit_files(plan: Plan, options: Options | None = None) -> tuple[Kit, dict[str, bytes]]:
-    """The kit and every file of it, by file name: the same bytes from the same spec."""
+def kit_files(plan: Plan | JobPlan, options: Options | None = None) -> tuple[Kit, dict[str, bytes]]:
+    """The kit and every file of it, by file name: the same bytes from the same spec or job."""
     from .writers.kit_json import kit_record
     from .writers.pdf import pdf
     from .writers.svg import svg
     from .writers.text import text
 
     options = options or Options()
-    kit = make_kit(plan, options)
-    words = kit.words or work_order.words(plan, choices_of(plan.spec, options))
+    job = as_job(plan)
+    kit, served = _made(job, options)
+    words = kit.words or job_order.words(job, served, choices_of(plan.spec, options))
     record = json.dumps(kit_record(kit), ensure_ascii=False, indent=1) + "\n"
     files = {
-        "kit.pdf": pdf(kit, _attachments(plan, options)),
+        "kit.pdf": pdf(kit, _attachments(job, options)),
         "kit.json": record.encode(),
         "work-order.txt": text([*words, *kit.check]).encode(),
     }
@@ -104,13 +111,13 @@ def kit_files(plan: Plan, options: Options | None = None) -> tuple[Kit, dict[str
 def write_kit(kit: Kit, files: dict[str, bytes], folder: Path) -> None:
     """Write a kit's ``files`` into ``folder``, and take away what an earlier kit left there that would mislead.
 
-    That is a template of the same kind under another number, "cut gauge 2" beside a new "cut gauge", or made
-    the other way, a whole strip beside a half one.
+    That is a template of the same kind under another number, "cut gauge 2" beside a new "cut gauge", for another
+    window, or made the other way, a whole strip beside a half one.
     """
     write_files(files, folder)
     families = {drawing.family for drawing in kit.drawings}
     for family in families | (STRIPS if families & STRIPS else set()):
-        numbered = re.compile(rf"{re.escape(family.replace(' ', '-'))}(-\d+)?\.svg")
+        numbered = re.compile(rf"{re.escape(family.replace(' ', '-'))}(-\d+)?(--.*)?\.svg")
         for path in folder.iterdir():
             if numbered.fullmatch(path.name) and path.name not in files:
                 path.unlink()
@@ -181,13 +188,23 @@ def faults_of(options: Options, spec: Spec | None = None) -> list[Fault]:
     return faults
 
 
-def _not_in_this_job(options: Options, drawings: list[Drawing], plan: Plan) -> list[Fault]:
+def _unprintable(job: JobPlan) -> Iterator[Fault]:
+    """Names of windows and rooms with a character that the font lacks."""
+    for number, window in enumerate(job.windows, 1):
+        for key, text in (("name", window.name), ("room", window.room)):
+            try:
+                set_text(text, 10, True)
+            except MissingGlyph as missing:
+                yield Fault(f"window[{number}].{key}", repr(text), str(missing))
+
+
+def _not_in_this_job(options: Options, drawings: list[Drawing], plan: JobPlan) -> list[Fault]:
     """Templates asked for by name that this job has no use for."""
     drawn = {STRIP if drawing.family in STRIPS else drawing.family for drawing in drawings}
     asked = [each for each in options.only if _plain(each) in TEMPLATES and _plain(each) not in drawn]
     if not asked:
         return []
-    there = ", ".join(dict.fromkeys(drawing.family for drawing in draw_templates(plan)))
+    there = ", ".join(dict.fromkeys(drawing.family for drawing, _ in draw_job(plan)))
     return [Fault("--only", repr(each), f"this job has none; it has {there}") for each in asked]
 
 
@@ -236,14 +253,15 @@ def _plain(name: str) -> str:
     return " ".join(name.lower().replace("-", " ").split())
 
 
-def _attachments(plan: Plan, options: Options) -> dict[str, str]:
-    """The spec as it was read, and the options where there are any; never the leave to pass a stop."""
+def _attachments(plan: JobPlan, options: Options) -> dict[str, str]:
+    """The spec or the job as it was read, and the options where there are any; never the leave to pass a stop."""
     if not plan.spec.source:
         return {}
     asked: dict[str, object] = {"paper": options.paper, "only": list(options.only)}
     chosen: dict[str, object] = {name: value for name in FLAGS if (value := _read(name, options)) is not None}
     if readings := readings_record(options.printer):
         chosen["printer"] = readings
+    source = {JOB_NAME if plan.named else SPEC_NAME: plan.spec.source}
     if not (options.paper or options.only or chosen):
-        return {SPEC_NAME: plan.spec.source}
-    return {SPEC_NAME: plan.spec.source, OPTIONS_NAME: json.dumps(asked | chosen)}
+        return source
+    return source | {OPTIONS_NAME: json.dumps(asked | chosen)}
