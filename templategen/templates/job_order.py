@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 
 from ..drawing.blocks import Block, Heading, Paragraph, Remark
 from ..lengths.counting import plural
@@ -22,17 +22,18 @@ def words(job: JobPlan, served: Sequence[Served], choices: Choices | None = None
         return work_order.words(job.parts[0].plan, choices)
     steps = [work_order.steps_of(part.plan, choices) for part in job.parts]
     common = _common(steps)
+    panels = {window.label: window.plan.panels for window in job.windows}
     blocks: list[Block] = [
         Heading("Work order", first=True),
         Paragraph(f"{_in_short(job)} {work_order.reading(job.parts[0].plan)}"),
         *work_order.remarks(job.job_notices),
     ]
     if len(job.parts) == 1:
-        blocks += _part(job.parts[0], None, served, steps[0], 1)
+        blocks += _part(job.parts[0], 0, panels, served, steps[0], 1)
     else:
         blocks += [Heading("First, once for every window"), *work_order.step_blocks(common, 0)]
         for number, (part, each) in enumerate(zip(job.parts, steps, strict=True), 1):
-            blocks += _part(part, number, served, each[len(common) :], len(common) + 1)
+            blocks += _part(part, number, panels, served, each[len(common) :], len(common) + 1)
     return [*blocks, Heading("Take care"), *(Remark(word, text) for word, text in _cautions(job))]
 
 
@@ -58,18 +59,24 @@ def _common(steps: Sequence[Sequence[Step]]) -> list[Step]:
 
 
 def _part(
-    part: Part, number: int | None, served: Sequence[Served], steps: Sequence[Step], first: int
+    part: Part, number: int, panels: Mapping[str, int], served: Sequence[Served], steps: Sequence[Step], first: int
 ) -> Iterator[Block]:
-    """One part; with its own title where there are several."""
+    """One part; with its own title where there are several, and ``number`` says which it is."""
     plan = part.plan
-    if number is not None:
+    if number:
         yield Heading(f"Part {number}: {listed(part.labels)}", first=True)
-    yield Paragraph(f"{work_order.in_short(plan)}{_templates(part, served)}")
+    yield Paragraph(f"{work_order.in_short(plan)}{_of_each(part, panels)}{_templates(part, served)}")
     yield from work_order.remarks(plan.notices)
     yield from work_order.checks(plan)
     yield Heading("The order of work")
     yield from work_order.step_blocks(steps, plan.panels, first)
     yield from work_order.numbers(plan)
+
+
+def _of_each(part: Part, panels: Mapping[str, int]) -> str:
+    """How many of the panels each window gets, where there are several windows."""
+    said = [f"{panels[label]} for {label}" for label in part.labels]
+    return f" Of these {listed(said, len(said))}." if len(said) > 1 else ""
 
 
 def _templates(part: Part, served: Sequence[Served]) -> str:

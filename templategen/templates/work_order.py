@@ -23,7 +23,7 @@ def words(plan: Plan, choices: Choices | None = None) -> list[Block]:
     """The whole work order, in the order in which it is read; ``choices`` are those that the kit is made with."""
     return [
         Heading("Work order", first=True),
-        Paragraph(f"{in_short(plan)} {reading(plan)}"),
+        Paragraph(f"{plan.spec.title}: {in_short(plan)} {reading(plan)}"),
         *remarks(plan.notices),
         *checks(plan),
         Heading("The order of work"),
@@ -74,7 +74,7 @@ def in_short(plan: Plan) -> str:
     made = HEADING_WORDS[plan.heading.style].made(plan, plan.heading)
     each = "1 panel," if panels == 1 else f"{panels} panels, all alike, each"
     return (
-        f"{spec.title}: {each} {tape.show(plan.width)} wide, {made}, "
+        f"{each} {tape.show(plan.width)} wide, {made}, "
         f"for a rod {tape.show(spec.rod.diameter)} thick."
     )
 
