@@ -7,6 +7,7 @@ itself stands over it, field by field.
 from __future__ import annotations
 
 import difflib
+import re
 from collections.abc import Iterator, Mapping, Sequence
 from pathlib import Path
 from typing import Any
@@ -77,7 +78,7 @@ def _job(tables: Mapping[str, Any], source: str) -> Job:
     faults += _too_alike(named)
     specs, wrong = merged(shared, [_own(entry) for entry in entries], named, OF_THE_KIT)
     if faults := [*shared.faults, *faults, *wrong]:
-        raise Refusal(*dict.fromkeys(faults))
+        raise Refusal(*sorted(dict.fromkeys(faults), key=_window_of))
     if not entries:
         raise Refusal(Fault(WINDOW, "", f"no window at all; {_HOW}"))
     title = specs[0].title
@@ -86,6 +87,12 @@ def _job(tables: Mapping[str, Any], source: str) -> Job:
         for (name, room), label, spec in zip(named, labels(named), specs, strict=True)
     )
     return Job(title, windows, Together(**{key: value for key, value in together.items() if value is not ...}), source)
+
+
+def _window_of(fault: Fault) -> int:
+    """The number of the window that a fault is in; 0 for what stands above the windows."""
+    found = re.match(rf"{WINDOW}\[(\d+)\]", fault.field)
+    return int(found[1]) if found else 0
 
 
 def _is_table(value: Any) -> bool:
