@@ -16,14 +16,16 @@ __version__ = "0.3.0"
 if TYPE_CHECKING:
     from .lengths import read_length
     from .making import Options, kit_files, make_kit, write_files, write_kit
-    from .planning import make_plan
-    from .spec import load_spec, read_spec
+    from .planning import make_job_plan, make_plan
+    from .spec import load_spec, read_job, read_spec
     from .templates import Choices, draw_templates
 
 _HOMES = {
     "read_length": "lengths",
     "read_spec": "spec",
+    "read_job": "spec",
     "make_plan": "planning",
+    "make_job_plan": "planning",
     "draw_templates": "templates",
     "make_kit": "making",
     "kit_files": "making",
@@ -40,8 +42,10 @@ __all__ = [
     "draw_templates",
     "kit_files",
     "load_spec",
+    "make_job_plan",
     "make_kit",
     "make_plan",
+    "read_job",
     "read_length",
     "read_spec",
     "write_files",

@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 import os
 import re
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from difflib import get_close_matches
 from pathlib import Path
@@ -18,13 +18,14 @@ from .drawing.blocks import Block
 from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
 from .layout import CHECK, WORDS, Contents, Correction, Kit, alone, lay_out
 from .papers import Orientation, Paper, paper_named, roll_of, sheet_of, unknown_paper
-from .planning import Plan
+from .planning import JobPlan, Plan, as_job
 from .spec import FIELDS, Spec
 from .spec.values import Wrong, read_value
-from .templates import STRIPS, TEMPLATES, Choices, draw_templates, work_order
+from .templates import STRIPS, TEMPLATES, Choices, job_order
+from .templates.together import Served, draw_job
 
-SPEC_NAME, OPTIONS_NAME = "spec.toml", "make.json"
-"""What a kit's PDF carries: the spec it was made from, and what was asked for besides."""
+SPEC_NAME, JOB_NAME, OPTIONS_NAME = "spec.toml", "job.toml", "make.json"
+"""What a kit's PDF carries: the spec or the job it was made from, and what was asked for besides."""
 SUBJECT = "Full-scale curtain templates and work order"
 EVERYTHING = "all"
 FLAGS = {"orientation": "--orientation", "half_strip": "--half-strip", "strips": "--strips"}
@@ -48,29 +49,35 @@ class Options:
     """What was read off the bars; an axis that it says nothing of is the spec's."""
 
 
-def make_kit(plan: Plan, options: Options | None = None) -> Kit:
-    """The plan's kit, on sheets.
+def make_kit(plan: Plan | JobPlan, options: Options | None = None) -> Kit:
+    """The plan's kit, on sheets; for a job one kit for all of its windows.
 
     Raises Refusal for a paper or template that there is none of, and
     StoppedPlan where the plan has a stop and ``options`` do not go on despite it.
     """
-    options = options or Options()
-    if faults := faults_of(options, plan.spec):
+    return _made(as_job(plan), options or Options())[0]
+
+
+def _made(plan: JobPlan, options: Options) -> tuple[Kit, list[Served]]:
+    """The kit, and what each of its templates serves."""
+    if faults := [*_unprintable(plan), *faults_of(options, plan.spec)]:
         raise Refusal(*faults)
     if plan.stops and not options.despite_stops:
         raise StoppedPlan(tuple(notice.text for notice in plan.stops))
     only = _named(options.only)
     choices = choices_of(plan.spec, options)
-    drawings = draw_templates(plan, only, choices)
+    served = draw_job(plan, only, choices)
     if faults := _not_in_this_job(options, plan):
         raise Refusal(*faults)
-    words = work_order.words(plan, choices) if not only or WORDS in only else []
-    return laid_out(plan, options, SUBJECT, words, drawings, check=not only or CHECK in only)
+    words = job_order.words(plan, served, choices) if not only or WORDS in only else []
+    drawings = [drawing for drawing, _ in served]
+    return laid_out(plan, options, SUBJECT, words, drawings, check=not only or CHECK in only), served
 
 
 def laid_out(
-    plan: Plan, options: Options, subject: str, words: Sequence[Block], drawings: Sequence[Drawing], *, check: bool
-) -> Kit:
+    plan: Plan | JobPlan, options: Options, subject: str, words: Sequence[Block], drawings: Sequence[Drawing], *,
+    check: bool,
+) -> Kit:  # fmt: skip
     """Words and drawings on the sheets that the spec and ``options`` ask for. Raises Refusal where they do not fit."""
     spec = plan.spec
     orientation: Orientation | None = _chosen("orientation", spec, options)
@@ -85,17 +92,17 @@ def laid_out(
         correction=Correction(*options.printer.over(spec.printer.readings).ratios),
         check=check,
     )
-    return lay_out(
-        contents, _paper_of(spec, options.paper, upright=orientation is not None), orientation or "portrait"
-    )
+    paper = _paper_of(spec, options.paper, upright=orientation is not None)
+    return lay_out(contents, paper, orientation or "portrait")
 
 
-def kit_files(plan: Plan, options: Options | None = None) -> tuple[Kit, dict[str, bytes]]:
-    """The kit and every file of it, by file name: the same bytes from the same spec."""
+def kit_files(plan: Plan | JobPlan, options: Options | None = None) -> tuple[Kit, dict[str, bytes]]:
+    """The kit and every file of it, by file name: the same bytes from the same spec or job."""
     options = options or Options()
-    kit = make_kit(plan, options)
-    words = kit.words or work_order.words(plan, choices_of(plan.spec, options))
-    return kit, files_of(kit, words, "work-order.txt", _attachments(plan, options))
+    job = as_job(plan)
+    kit, served = _made(job, options)
+    words = kit.words or job_order.words(job, served, choices_of(plan.spec, options))
+    return kit, files_of(kit, words, "work-order.txt", _attachments(job, options))
 
 
 def files_of(kit: Kit, words: Sequence[Block], words_name: str, attachments: Mapping[str, str]) -> dict[str, bytes]:
@@ -120,14 +127,14 @@ def files_of(kit: Kit, words: Sequence[Block], words_name: str, attachments: Map
 def write_kit(kit: Kit, files: dict[str, bytes], folder: Path) -> None:
     """Write a kit's ``files`` into ``folder``, and take away what an earlier kit left there that would mislead.
 
-    That is a template of the same kind under another number, "cut gauge 2" beside a new "cut gauge", or made
-    the other way, a whole strip beside a half one.
+    That is a template of the same kind under another number, "cut gauge 2" beside a new "cut gauge", for another
+    window, or made the other way, a whole strip beside a half one.
     """
     write_files(files, folder)
     names = {drawing.name for drawing in kit.drawings}
     kinds = {kind for kind in (*TEMPLATES, *STRIPS) if any(name.startswith(kind) for name in names)}
     for kind in kinds | (STRIPS if kinds & STRIPS else set()):
-        like_it = re.compile(rf"{re.escape(kind.replace(' ', '-'))}(-\d+|-for-.*)?\.svg")
+        like_it = re.compile(rf"{re.escape(kind.replace(' ', '-'))}(-\d+|-for-.*)?(--.*)?\.svg")
         for path in folder.iterdir():
             if like_it.fullmatch(path.name) and path.name not in files:
                 path.unlink()
@@ -198,13 +205,23 @@ def faults_of(options: Options, spec: Spec | None = None) -> list[Fault]:
     return faults
 
 
-def _not_in_this_job(options: Options, plan: Plan) -> list[Fault]:
+def _unprintable(job: JobPlan) -> Iterator[Fault]:
+    """Names of windows and rooms with a character that the font lacks."""
+    for number, window in enumerate(job.windows, 1):
+        for key, text in (("name", window.name), ("room", window.room)):
+            try:
+                set_text(text, 10, True)
+            except MissingGlyph as missing:
+                yield Fault(f"window[{number}].{key}", repr(text), str(missing))
+
+
+def _not_in_this_job(options: Options, job: JobPlan) -> list[Fault]:
     """Templates asked for by name that this job has no use for."""
     asked = [each for each in options.only if _plain(each) in TEMPLATES]
-    missing = [each for each in asked if not TEMPLATES[_plain(each)](plan)] if asked else []
+    missing = [each for each in asked if not any(TEMPLATES[_plain(each)](part.plan) for part in job.parts)]
     if not missing:
         return []
-    there = ", ".join(name for name, draw in TEMPLATES.items() if draw(plan))
+    there = ", ".join(name for name, draw in TEMPLATES.items() if any(draw(part.plan) for part in job.parts))
     return [Fault("--only", repr(each), f"this job has none; it has {there}") for each in missing]
 
 
@@ -253,14 +270,15 @@ def _plain(name: str) -> str:
     return " ".join(name.lower().replace("-", " ").split())
 
 
-def _attachments(plan: Plan, options: Options) -> dict[str, str]:
-    """The spec as it was read, and the options where there are any; never the leave to pass a stop."""
+def _attachments(plan: JobPlan, options: Options) -> dict[str, str]:
+    """The spec or the job as it was read, and the options where there are any; never the leave to pass a stop."""
     if not plan.spec.source:
         return {}
     asked: dict[str, object] = {"paper": options.paper, "only": list(options.only)}
     chosen: dict[str, object] = {name: value for name in FLAGS if (value := _read(name, options)) is not None}
     if readings := readings_record(options.printer):
         chosen["printer"] = readings
+    source = {JOB_NAME if plan.named else SPEC_NAME: plan.spec.source}
     if not (options.paper or options.only or chosen):
-        return {SPEC_NAME: plan.spec.source}
-    return {SPEC_NAME: plan.spec.source, OPTIONS_NAME: json.dumps(asked | chosen)}
+        return source
+    return source | {OPTIONS_NAME: json.dumps(asked | chosen)}

@@ -9,7 +9,7 @@ from typing import Any
 
 from .bars import readings_of_record
 from .errors import Fault, Refusal
-from .making import FLAGS, OPTIONS_NAME, SPEC_NAME, Options
+from .making import FLAGS, JOB_NAME, OPTIONS_NAME, SPEC_NAME, Options
 
 MOST_BYTES = 64 * 2**20
 KINDS = {"orientation": str, "half_strip": bool, "strips": int}
@@ -17,7 +17,7 @@ KINDS = {"orientation": str, "half_strip": bool, "strips": int}
 
 
 def carried_by(path: Path) -> tuple[str, Options]:
-    """The text of the spec in the kit at ``path``, and the options it was made with.
+    """The text of the spec or the job in the kit at ``path``, and the options it was made with.
 
     Raises Refusal where the file is no PDF, is damaged or locked, or carries no spec.
     """
@@ -30,7 +30,8 @@ def carried_by(path: Path) -> tuple[str, Options]:
         raise Refusal(Fault(str(path), "", "more than 64 MiB; a kit is far smaller: is this the file?"))
     try:
         attachments = PdfReader(path).attachments
-        spec, options = attachments.get(SPEC_NAME), attachments.get(OPTIONS_NAME)
+        spec = attachments.get(SPEC_NAME) or attachments.get(JOB_NAME)
+        options = attachments.get(OPTIONS_NAME)
         text = spec[0].decode("utf-8") if spec else None
         asked = _options(json.loads(options[0])) if options else Options()
     except (PyPdfError, DependencyError, ValueError, KeyError, TypeError, AttributeError, IndexError, RecursionError):

@@ -233,6 +233,29 @@ def workshop_specs() -> st.SearchStrategy[Spec]:
     return workshop_literals().map(toml_text).map(read_spec)
 
 
+_OF_A_WINDOW = ("panel.count", "panel.width", "panel.length", "drop.floor_marks", "drop.clearance", "hem.depth")
+
+
+@st.composite
+def jobs(draw: st.DrawFn) -> str:
+    """The text of a valid job: up to four windows, each with some fields of its own."""
+    shared = draw(workshop_literals())
+    units = shared["units"]
+    keep = draw(st.sampled_from(["floor line", "head height", "finished length", ""]))
+    lines = [f'[together]\nkeep = "{keep}"\n'] if keep else []
+    for number in range(draw(st.integers(1, 4))):
+        other = draw(workshop_literals().filter(lambda fields: fields["units"] == units))
+        lines.append(f"[[window]]\nname = {draw(window_names())}\nroom = \"Room {number}\"\n")
+        lines += [f"{path} = {other[path]}\n" for path in _OF_A_WINDOW if draw(st.booleans())]
+    return toml_text(shared) + "".join(lines)
+
+
+def window_names() -> st.SearchStrategy[str]:
+    """Names of windows as they stand in the file, some of them such as nobody wishes to meet in a file name."""
+    names = ["east window", "../../etc/passwd", "a/b\\\\c", "Fenêtre: nord <1>", "window 2", "2", "con.svg", "-rf --x"]
+    return st.sampled_from([f'"{name}"' for name in names])
+
+
 _PRINTED = st.characters(codec="utf-8", exclude_categories=["Cc"], exclude_characters='\\"')
 
 

@@ -18,7 +18,7 @@ from .group import commands, source, warn
 if TYPE_CHECKING:
     from ..bars import Readings
     from ..lengths.showing import Units
-    from ..spec import Spec
+    from ..spec import Job, Spec
 
 Told = tuple[str | None, str | None, str | None, str | None]
 """--printer, --printer-across, --printer-along and --printer-bar, as they were typed."""
@@ -28,15 +28,18 @@ Told = tuple[str | None, str | None, str | None, str | None]
 @click.argument("spec", type=click.Path(path_type=Path))
 @click.option("--json", "as_json", is_flag=True, help="Print plan.json and nothing else.")
 def plan(spec: Path, as_json: bool) -> None:
-    """Work the job in SPEC out and show every number with how it came about, and what it takes of paper."""
+    """Work the job in SPEC out and show every number with how it came about, and what it takes of paper.
+
+    SPEC is a spec, or a job: several windows in one file.
+    """
     from ..layout import tell_on_paper
     from ..making import make_kit
-    from ..planning import make_plan, plan_record, tell_plan
-    from ..spec import read_spec
+    from ..planning import plan_for, record_of, tell
+    from ..spec import read_spec_or_job
     from ..writers.kit_json import paper_record
 
     text, options = source(spec)
-    made = make_plan(read_spec(text, name=spec.name))
+    made = plan_for(read_spec_or_job(text, name=spec.name))
     try:
         kit = make_kit(made, replace(options, despite_stops=True))
     except Refusal as refusal:
@@ -45,9 +48,9 @@ def plan(spec: Path, as_json: bool) -> None:
     else:
         on_paper, told = paper_record(kit), tell_on_paper(kit)
     if as_json:
-        click.echo(json.dumps(plan_record(made) | {"on_paper": on_paper}, ensure_ascii=False, indent=1))
+        click.echo(json.dumps(record_of(made) | {"on_paper": on_paper}, ensure_ascii=False, indent=1))
     else:
-        click.echo(f"{tell_plan(made).rstrip()}\n\n{told}")
+        click.echo(f"{tell(made).rstrip()}\n\n{told}")
 
 
 @commands.command()
@@ -70,12 +73,13 @@ def make(
 ) -> None:  # fmt: skip
     """Make the kit for SPEC: templates and work order as PDF and SVG.
 
-    SPEC is a spec, or the kit.pdf of an earlier kit, which is made again from what it carries.
+    SPEC is a spec, or a job of several windows, or the kit.pdf of an earlier kit, which is made again from what it
+    carries.
     """
     from ..bars import compounded, doubts
     from ..layout import tell_sheets
     from ..making import faults_of, kit_files, write_kit
-    from ..planning import make_plan
+    from ..planning import plan_for
 
     text, options = source(spec)
     options = replace(
@@ -93,7 +97,7 @@ def make(
     def faults_with(read: Spec | None) -> list[Fault]:
         return [*faults_of(options, read), *readings_in(read.units if read else None)[2]]
 
-    made = make_plan(_read(text, spec.name, faults_with))
+    made = plan_for(_read(text, spec.name, faults_with))
     measured, kept, _ = readings_in(made.spec.units)
     before = kept.over(options.printer).over(made.spec.printer.readings)
     options = replace(options, printer=measured.over(kept).over(options.printer))
@@ -116,15 +120,15 @@ def make(
     )
 
 
-def _read(text: str, name: str, faults_with: Callable[[Spec | None], list[Fault]]) -> Spec:
-    """The spec; its faults and those of the arguments are told together."""
-    from ..spec import read_spec
+def _read(text: str, name: str, faults_with: Callable[[Spec | None], list[Fault]]) -> Spec | Job:
+    """The spec or the job; its faults and those of the arguments are told together."""
+    from ..spec import Job, read_spec_or_job
 
     try:
-        spec = read_spec(text, name=name)
+        spec = read_spec_or_job(text, name=name)
     except Refusal as refusal:
         raise Refusal(*refusal.faults, *faults_with(None)) from None
-    if faults := faults_with(spec):
+    if faults := faults_with(spec.shared if isinstance(spec, Job) else spec):
         raise Refusal(*faults)
     return spec
 

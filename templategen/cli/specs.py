@@ -17,18 +17,22 @@ from .group import commands
 @click.option("--units", type=click.Choice(["inch", "metric"]), default="inch", help="How numbers are shown.")
 @click.option("--heading", metavar="STYLE", help="Kind of heading of the starting spec, such as eyelets.")
 @click.option("--hem", metavar="STYLE", help="Kind of hem of the starting spec.")
+@click.option("--job", is_flag=True, help="A job of several windows, made as one kit.")
 @click.option("--force", is_flag=True, help="Replace FILE where it exists.")
-def new(file: Path | None, units: Units, heading: str | None, hem: str | None, force: bool) -> None:
+def new(file: Path | None, units: Units, heading: str | None, hem: str | None, job: bool, force: bool) -> None:
     """Write a commented starting spec to FILE; without FILE, ask for the measurements one by one."""
     from ..making import write_files
     from ..spec.interview import interview
+    from ..spec.jobs import starting_job
     from ..spec.starting import starting_spec
 
     styles = {path: style for path, style in (("heading.style", heading), ("hem.style", hem)) if style is not None}
     if faults := [fault for path, style in styles.items() for fault in _unknown_style(path, style)]:
         raise Refusal(*faults)
+    if job and file is None:
+        raise Refusal(Fault("FILE", "", "missing; with --job write the name of a file for the job to start from"))
     if file is not None:
-        text, then = starting_spec(units, styles), "put your measurements in, then"
+        text, then = (starting_job if job else starting_spec)(units, styles), "put your measurements in, then"
     else:
         text, then = interview(_asking, lambda line: click.echo(line, err=True)), "see the numbers with"
         click.echo("", err=True)

@@ -2,12 +2,17 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from fractions import Fraction
 from typing import NamedTuple
 
 from .items import Item, Number
 from .outline import Outline
+
+LONGEST_SERVED = 60
+"""Characters of a file name that say what a template serves: our choice, because in any script that is less than the
+255 bytes that file systems allow."""
 
 
 class Mark(NamedTuple):
@@ -36,7 +41,8 @@ class Drawing:
     """
 
     name: str
-    """"spacing strip"; a second one of its kind is numbered, "cut gauge 2"."""
+    """"spacing strip"; a second one of its kind is numbered, "cut gauge 2", and one that does not serve everything that
+    the kit is for says what it serves, "cut gauge 2, north"."""
     caption: tuple[str, ...]
     """What to do with it, in sentences of which the first matter most."""
     up: str
@@ -59,11 +65,19 @@ class Drawing:
     """What its two ends are, where they are something."""
     quarter_turns: int = 0
     """How often it is turned a quarter anticlockwise from the drawing to be read upright."""
+    serves: str = ""
+    """What its name says that it serves, after the comma; "" where it serves everything."""
+
+    @property
+    def own_name(self) -> str:
+        """Its name without what it serves."""
+        return self.name.removesuffix(f", {self.serves}") if self.serves else self.name
 
     @property
     def file_name(self) -> str:
-        """Its name as part of a file name: "spacing-strip"."""
-        return self.name.replace(" ", "-")
+        """Its name as part of a file name: "spacing-strip", "cut-gauge-2--north"; no more than letters and figures."""
+        served = "-".join(re.findall(r"[^\W_]+", self.serves.casefold()))[:LONGEST_SERVED]
+        return self.own_name.replace(" ", "-") + (f"--{served}" if self.serves else "")
 
     @property
     def length(self) -> Fraction:
@@ -82,5 +96,5 @@ class Drawing:
 
     @property
     def family(self) -> str:
-        """Its name without a number."""
-        return self.name.rstrip(" 0123456789")
+        """Its name without a number, and without what it serves."""
+        return self.own_name.rstrip(" 0123456789")

@@ -170,7 +170,10 @@ def _label(placed: Placed, scale: float, size: float, named: bool) -> _Label:
     piece, box = placed.piece, placed.area
     room = float(box.width) * scale - 2 * _INSET, float(box.height) * scale - 2 * _INSET
     number = str(piece.number) if piece.of > 1 else ""
-    text = f"{piece.drawing.name}\N{NO-BREAK SPACE}{number}".rstrip() if named else number
+    text = number
+    if named:
+        serves = f", {piece.drawing.serves}" if piece.drawing.serves else ""
+        text = f"{piece.drawing.own_name}\N{NO-BREAK SPACE}{number}".rstrip() + serves
     fitting: list[_Label] = []
     for upright in (False, True) if text else ():
         lines = wrap(text, size, max(room[upright], 1.0))

@@ -76,19 +76,20 @@ def make_plan(spec: Spec) -> Plan:
         shrinkage=shrinkage,
         sections=tuple(section for section in sections if section.figures or section.amounts),
         figures=MappingProxyType({figure.key: figure for section in sections for figure in section.figures}),
-        counts=MappingProxyType(_counts(spec, heading, offcut, weights.count if weights else 0)),
+        counts=MappingProxyType(counts_of(spec, heading, offcut)),
         ratios=MappingProxyType({"fullness": Fraction(fullness(spec))}),
         notices=advice.worst_first(notices),
     )
 
 
-def _counts(spec: Spec, heading: HeadingPlan, offcut: OffcutPlan, weights: int) -> dict[str, int]:
+def counts_of(spec: Spec, heading: HeadingPlan, offcut: OffcutPlan) -> dict[str, int]:
+    """How many of everything, by the keys of plan.json."""
     counts = {"panels": made_count(spec)}
     things = f"{heading.thing}s"
     if heading.marks:
         counts[things] = heading.on_each
-    if weights:
-        counts["weights"] = weights
+    if weights := plan_weights(spec):
+        counts["weights"] = weights.count
     if plan := offcut.pieces:
         counts |= {
             f"{things}_needed": plan.needed,

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from itertools import chain
 from textwrap import wrap
 
 from ..lengths.counting import plural
-from .figures import Figure
+from .figures import Figure, Notice
 from .fullness import fullness_working
 from .headings import HEADINGS
 from .plan import PiecesPlan, Plan
@@ -21,7 +21,8 @@ _TIE = "\N{NO-BREAK SPACE}"
 
 def tell_plan(plan: Plan) -> str:
     """The text of ``templategen plan``, at most 96 columns wide, ending in a line feed."""
-    blocks = [_title(plan), *_sections(plan), _marks(plan), _cut_lines(plan), _counts(plan), *_notices(plan)]
+    numbers = [*_sections(plan), _marks(plan), _cut_lines(plan), _counts(plan)]
+    blocks = [_title(plan), *numbers, *tell_notices(plan.notices)]
     return "\n\n".join("\n".join(block) for block in blocks if block) + "\n"
 
 
@@ -108,8 +109,9 @@ def _pieces(plan: PiecesPlan) -> Iterator[list[str]]:
     )
 
 
-def _notices(plan: Plan) -> Iterator[list[str]]:
-    for notice in plan.notices:
+def tell_notices(notices: Iterable[Notice]) -> Iterator[list[str]]:
+    """The lines of each notice."""
+    for notice in notices:
         start = f"{notice.level.upper():<9}"
         yield wrapped(start + notice.text, WIDTH, " " * len(start))
 

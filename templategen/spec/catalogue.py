@@ -151,7 +151,12 @@ def _kind(annotation: Any) -> tuple[Kind, tuple[str, ...]]:
     return kinds[annotation], ()
 
 
-FIELDS: Mapping[str, SpecField] = types.MappingProxyType({field.path: field for field in _fields(Spec)})
+def fields_of(model: type[BaseModel], before: str = "") -> Mapping[str, SpecField]:
+    """The fields of ``model`` by path, each path with ``before`` in front of it."""
+    return types.MappingProxyType({field.path: field for field in _fields(model, before)})
+
+
+FIELDS: Mapping[str, SpecField] = fields_of(Spec)
 """By path, in the order of the file."""
 TABLES: Mapping[str, str] = types.MappingProxyType(dict(_tables(Spec)))
 """What each table holds, by its path."""

@@ -60,6 +60,11 @@ def _not_toml(text: str, complaint: str) -> Fault:
     said = _LINE.sub("", complaint).strip()
     if said.startswith("Cannot"):  # declare a table, overwrite a value
         right = "this name stands here a second time; keep one of the two"
+        table = re.match(r"\s*\[\s*([\w-]+)\s*\]", line)
+        if table and re.search(r"^\s*\[\[\s*window\s*\]\]", "\n".join(lines[: at - 1]), re.MULTILINE):
+            right += f"; if it is meant for the window above it, write [window.{table[1]}]"
+        elif table and table[1] == "window":
+            right = "each of several windows is written in double brackets, [[window]]"
     else:
         right = _advice(line) or f"this is not TOML: {said}"
     return Fault(f"line {at}", quoted(line.strip(), plain=True), right)

@@ -31,23 +31,24 @@ def spec_from_tables(tables: Mapping[str, Any], *, source: str = "") -> Spec:
 
     ``source`` is the text that the spec is to carry. Raises Refusal.
     """
-    found = _Found()
+    found = Found()
     found.walk(tables, "")
     values = found.read()
     found.faults += disagreements(Answers(values, found.raw, found.misnamed))
     if found.faults:
-        raise Refusal(*_in_order(found.faults))
-    spec = Spec(**_nested(values))
+        raise Refusal(*in_order(found.faults))
+    spec = Spec(**nested(values))
     spec._source = source
     return spec
 
 
-class _Found:
+class Found:
     """What was found in the tables so far, and everything wrong with it."""
 
     def __init__(self) -> None:
         self.faults: list[Fault] = []
-        self._unknowns = 0
+        self.unknowns = 0
+        """Names that are not known, so far."""
         self.raw: dict[str, Any] = {}
         """What was typed, by the path of the known field it stands at."""
         self.misnamed: set[str] = set()
@@ -77,9 +78,9 @@ class _Found:
         self.faults.append(Fault(path, as_typed(value), right))
 
     def _unknown(self, path: str, value: Any) -> None:
-        self._unknowns += 1
-        if self._unknowns > MOST_UNKNOWN:  # looking for near names takes time
-            if self._unknowns == MOST_UNKNOWN + 1:
+        self.unknowns += 1
+        if self.unknowns > MOST_UNKNOWN:  # looking for near names takes time
+            if self.unknowns == MOST_UNKNOWN + 1:
                 self.faults.append(Fault("", "", "more names that are not known follow; is this a spec?"))
             return
         fault, meant = unknown(path, value)
@@ -125,13 +126,14 @@ def _missing(field: SpecField, units: Any) -> Fault:
     return Fault(field.path, "", f"missing; write {field.about.meaning}, for example {example(field, units)}")
 
 
-def _in_order(faults: list[Fault]) -> list[Fault]:
+def in_order(faults: list[Fault]) -> list[Fault]:
     """The faults in the order of the file; those of unknown names first."""
     order = {path: at for at, path in enumerate(FIELDS)}
     return sorted(faults, key=lambda fault: order.get(fault.field.partition("[")[0], -1))
 
 
-def _nested(values: Mapping[str, Any]) -> dict[str, Any]:
+def nested(values: Mapping[str, Any]) -> dict[str, Any]:
+    """Values by path as the tables that they stand in."""
     tables: dict[str, Any] = {}
     for path, value in values.items():
         *steps, name = path.split(".")

@@ -28,6 +28,11 @@ def starting_spec(units: Units = "inch", styles: Mapping[str, str] | None = None
 
     ``styles`` are the kinds it is for, ``{"heading.style": "eyelets"}``; the other choices are the usual ones.
     """
+    return spec_text(starting_literals(units, styles), units)
+
+
+def starting_literals(units: Units, styles: Mapping[str, str] | None = None) -> dict[str, str]:
+    """The values of a starting spec by path, as they stand in the file."""
     chosen = usual_styles() | dict(styles or {})
     literals = {
         path: as_typed(chosen[path]) if path in chosen else example(field, units)
@@ -36,7 +41,7 @@ def starting_spec(units: Units = "inch", styles: Mapping[str, str] | None = None
     }
     if chosen["panel.heading.style"] != "casing":
         literals["drop.hung_by"] = as_typed("old heading")
-    return spec_text(literals, units)
+    return literals
 
 
 def usual_styles() -> dict[str, str]:
@@ -50,18 +55,18 @@ def _needed(field: SpecField) -> bool:
     return field.required and bool(field.styles)
 
 
-def spec_text(literals: Mapping[str, str], units: Units) -> str:
+def spec_text(literals: Mapping[str, str], units: Units, opening: str = _OPENING) -> str:
     """The text of a spec: ``literals`` by path, as they stand in the file; the other fields as notes.
 
-    Fields that do not belong to the kinds that are chosen are left out.
+    Fields that do not belong to the kinds that are chosen are left out. ``opening`` is what stands above all of it.
     """
     chosen = usual_styles()
     chosen |= {path: json.loads(literal) for path, literal in literals.items() if path in chosen}
-    lines = [*_notes(_OPENING), ""]
+    lines = [*notes(opening), ""]
     lines += _table("", literals, units, chosen)
     for table, holds in TABLES.items():
         filled = any(path.startswith(f"{table}.") for path in literals)
-        lines += ["", f"[{table}]" if filled else f"# [{table}]", *_notes(holds), ""]
+        lines += ["", f"[{table}]" if filled else f"# [{table}]", *notes(holds), ""]
         lines += _table(table, literals, units, chosen)
     return "\n".join(lines).rstrip() + "\n"
 
@@ -69,7 +74,7 @@ def spec_text(literals: Mapping[str, str], units: Units) -> str:
 def _table(table: str, literals: Mapping[str, str], units: Units, chosen: Mapping[str, str]) -> Iterator[str]:
     fields = [field for field in FIELDS.values() if field.table == table and field.there(chosen)]
     for field in fields:
-        yield from _notes(said_of(field))
+        yield from notes(said_of(field))
         if field.path in literals:
             yield f"{field.name} = {literals[field.path]}"
         else:
@@ -92,7 +97,8 @@ def said_of(field: SpecField) -> str:
     return " ".join(sentences)
 
 
-def _notes(text: str) -> Iterator[str]:
+def notes(text: str) -> Iterator[str]:
+    """A text as notes of a file, a line each."""
     for number, paragraph in enumerate(text.rstrip().split("\n\n")):
         if number:
             yield "#"

@@ -32,7 +32,7 @@ def _taken(plan: Plan, remedy: Remedy) -> Iterator[Block]:
     yield Step(last, "Hang it again, let it settle, and look before anything else is unpicked.", 1, "panel")
     if remedy.at_heading:
         yield Heading("At the heading")
-        yield Paragraph("From the left end, the back towards you: how far what is set or sewn anew lies from where it was.")
+        yield Paragraph("From the left end, the back towards you: how far what is set or sewn anew is moved.")
         rows = (NumberRow(place_of(plan, move), moved(plan, move)) for move in remedy.at_heading)
         yield Numbers(tuple(rows))
     if any(move.distance for move in remedy.at_hem):

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 from ..drawing.blocks import Blanks, Block, Heading, NumberRow, Numbers, Paragraph, Remark
 from ..drawing.blocks import Step as StepBlock
-from ..planning import Plan, marks_said
+from ..planning import Notice, Plan, marks_said
 from ..planning.lines import line_of
 from .carried import letting_out, tucking
 from .cautions import cautions
@@ -24,10 +24,40 @@ NUMBERS = ("drop", "hem", "heading", "hang", "offcut")
 
 def words(plan: Plan, choices: Choices | None = None) -> list[Block]:
     """The whole work order, in the order in which it is read; ``choices`` are those that the kit is made with."""
-    panels = plan.panels
-    choices = choices or Choices()
+    return [
+        Heading("Work order", first=True),
+        Paragraph(f"{plan.spec.title}: {in_short(plan)} {reading(plan)}"),
+        *remarks(plan.notices),
+        *checks(plan),
+        Heading("The order of work"),
+        *step_blocks(steps_of(plan, choices or Choices()), plan.panels),
+        *numbers(plan),
+        Heading("Take care"),
+        *(Remark(word, text) for word, text in cautions(plan)),
+    ]
+
+
+def remarks(notices: Iterable[Notice]) -> Iterator[Block]:
+    """What looks wrong."""
+    return (Remark(LEVELS[notice.level], notice.text) for notice in notices)
+
+
+def checks(plan: Plan) -> list[Block]:
+    """What is measured again before anything is cut."""
+    return [
+        Heading("Stop and check before you cut"),
+        Paragraph(
+            "Measure again, with a steel or wooden rule. If one of these is off by more than "
+            f"{plain(plan, plan.tape.step * 4)}, do not cut: put it right in the measurements and make the kit again."
+        ),
+        Blanks(tuple(_checks(plan)), plan.panels),
+    ]
+
+
+def steps_of(plan: Plan, choices: Choices) -> list[Step]:
+    """The work, in order."""
     hem, heading = HEM_WORDS[plan.hem.style], HEADING_WORDS[plan.heading.style]
-    steps = [
+    return [
         *_preparing(plan, choices),
         *side_steps(plan),
         *hem.steps(plan, plan.hem),
@@ -38,34 +68,30 @@ def words(plan: Plan, choices: Choices | None = None) -> list[Block]:
         _hanging(plan, heading.hung),
         *letting_out(plan),
     ]
-    return [
-        Heading("Work order", first=True),
-        Paragraph(_in_short(plan)),
-        *(Remark(LEVELS[notice.level], notice.text) for notice in plan.notices),
-        Heading("Stop and check before you cut"),
-        Paragraph(
-            "Measure again, with a steel or wooden rule. If one of these is off by more than "
-            f"{plain(plan, plan.tape.step * 4)}, do not cut: put it right in the measurements and make the kit again."
-        ),
-        Blanks(tuple(_checks(plan)), panels),
-        Heading("The order of work"),
-        *(
-            StepBlock(number, text, panels, "panel") if on_each else StepBlock(number, text)
-            for number, (text, on_each) in enumerate(steps, 1)
-        ),
-        *_numbers(plan),
-        Heading("Take care"),
-        *(Remark(word, text) for word, text in cautions(plan)),
-    ]
 
 
-def _in_short(plan: Plan) -> str:
+def step_blocks(steps: Iterable[Step], panels: int, first: int = 1) -> Iterator[Block]:
+    """Steps with their boxes, numbered from ``first`` on."""
+    for number, (text, on_each) in enumerate(steps, first):
+        yield StepBlock(number, text, panels, "panel") if on_each else StepBlock(number, text)
+
+
+def in_short(plan: Plan) -> str:
+    """What is made, in a sentence."""
     spec, panels, tape = plan.spec, plan.panels, plan.tape
     made = HEADING_WORDS[plan.heading.style].made(plan, plan.heading)
     each = "1 panel," if panels == 1 else f"{panels} panels, all alike, each"
     return (
-        f"{spec.title}: {each} {tape.show(plan.width)} wide, {made}, "
-        f"for a rod {tape.show(spec.rod.diameter)} thick. Heights are measured up from the old bottom edge, "
+        f"{each} {tape.show(plan.width)} wide, {made}, "
+        f"for a rod {tape.show(spec.rod.diameter)} thick."
+    )
+
+
+def reading(plan: Plan) -> str:
+    """From where everything is measured, and what the signs mean."""
+    tape = plan.tape
+    return (
+        "Heights are measured up from the old bottom edge, "
         "distances along the top from the left end, the back of the panel towards you. Every number is rounded by "
         f"itself to {tape.read(tape.step).plain}: “a hair over”, or +, means up to half of that more than it says; "
         "“a hair under”, or −, as much less."
@@ -147,7 +173,7 @@ def _taping(plan: Plan, choices: Choices) -> str:
     return f"Tape each of the {choices.strips} {strip}s together by its own letters, if it is in pieces"
 
 
-def _numbers(plan: Plan) -> Iterator[Block]:
+def numbers(plan: Plan) -> Iterator[Block]:
     """Every number of the plan, section by section, and the places of the marks along the heading."""
     by_key = {section.key: section for section in plan.sections}
     keys = [key for key in NUMBERS if key in by_key]

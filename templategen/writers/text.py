@@ -28,7 +28,11 @@ _TIE = "\N{NO-BREAK SPACE}"
 
 def text(blocks: Sequence[Block]) -> str:
     """``blocks`` as text in lines of at most 78 characters."""
-    lines = [line.rstrip().replace(_TIE, " ") for block in blocks for line in _lines(block)]
+    lines: list[str] = []
+    for block in blocks:
+        if isinstance(block, Heading) and block.first and lines and lines[-1]:
+            lines.append("")
+        lines += (line.rstrip().replace(_TIE, " ") for line in _lines(block))
     return "\n".join(lines).strip() + "\n"
 
 

@@ -10,14 +10,16 @@ from hypothesis import strategies as st
 
 from templategen import Options, kit_files, make_plan, read_spec
 from templategen.errors import Refusal, StoppedPlan
-from tests.strategies import spec_texts, toml_documents
+from templategen.planning import plan_for
+from templategen.spec import read_spec_or_job
+from tests.strategies import jobs, spec_texts, toml_documents
 
 THOROUGH = settings(max_examples=60, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
 
 
 @THOROUGH
 @given(
-    spec_texts() | toml_documents() | st.text(max_size=200),
+    spec_texts() | toml_documents() | st.text(max_size=200) | jobs(),
     st.sampled_from([None, "letter", "a4", "a3", "legal", "tabloid", "a5", "a0", "post card"]),
     st.lists(
         st.sampled_from(["spacing strip", "Loop-Ladder", "work order", "Print-Check", "all", "sleeve"]), max_size=2
@@ -36,7 +38,7 @@ def test_any_text_is_a_kit_or_a_refusal_that_says_something(
     text: str, paper: str | None, only: list[str], despite_stops: bool, choices: dict[str, Any]
 ) -> None:
     try:
-        plan = make_plan(read_spec(text))
+        plan = plan_for(read_spec_or_job(text))
         kit, files = kit_files(plan, Options(paper, tuple(only), despite_stops, **choices))
     except Refusal as refusal:
         assert refusal.faults and all(fault.right for fault in refusal.faults)
