@@ -17,7 +17,7 @@ CROSS = 4
 """Half of a centre's cross, in mm."""
 BESIDE = 14
 """Card to the left and right of the rings, in mm."""
-LONGEST = 230
+LONGEST = 180
 """In mm. Our choice: a second eyelet is shown, and its distance with it, where the card still fits letter and A4."""
 SHORTEST = 100
 WORDS = 10
