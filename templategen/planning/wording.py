@@ -36,6 +36,11 @@ def term(tape: Tape, sign: int, label: str, length: Length) -> str:
     return f"{shown} {label} {say(tape, abs(length))}"
 
 
+def stepping(tape: Tape, out: Length) -> str:
+    """What stepping off a rounded pitch would do, to follow the pitch's working; nothing where it does none."""
+    return f"; stepped off as it is shown, the last would come {say(tape, out)} out" if out >= tape.step else ""
+
+
 def decimal(ratio: float) -> str:
     """A ratio to two places, without idle zeros: ``1.5``, ``3.6``, ``0.97``."""
     return f"{ratio:.2f}".rstrip("0").rstrip(".")
