@@ -19,6 +19,13 @@ def near(tape: Tape, length: Length) -> str:
     return f"{'about ' if reading.sign else ''}{reading.plain}"
 
 
+def beside_the_rod(tape: Tape, offset: Length) -> str:
+    """Where a top edge hangs: "1 in below the top of the rod", "level with the top of the rod"."""
+    if not offset:
+        return "level with the top of the rod"
+    return f"{near(tape, abs(offset))} {'below' if offset.mm > 0 else 'above'} the top of the rod"
+
+
 def at_least(tape: Tape, length: Length) -> str:
     """A length that must be reached, shown rounded up to the tape's step so that what is read will do."""
     return say(tape, Length(-(-length.mm // tape.step.mm) * tape.step.mm))

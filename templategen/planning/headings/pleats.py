@@ -21,7 +21,7 @@ from ..figures import Figure, Notice
 from ..fullness import run
 from ..plan import GaugeLine, HeadingMark, HeadingPlan
 from ..widths import made_count, made_width
-from ..wording import at_least, decimal, near, say, term
+from ..wording import at_least, beside_the_rod, decimal, near, say, term
 from .face import Hang, HangTerm, HeadingKind
 
 Pleats = PinchPleats | BoxPleats | InvertedBoxPleats
@@ -67,8 +67,7 @@ def hang(spec: Spec, heading: Pleats) -> Hang:
 
 def explain(tape: Tape, hang: Hang) -> str:
     """How a panel hangs by its pleats, as a clause."""
-    side = "below" if hang.offset >= NOTHING else "above"
-    return f"by its pleats, its top edge lies {near(tape, abs(hang.offset))} {side} the top of the rod"
+    return f"by its pleats, its top edge lies {beside_the_rod(tape, hang.offset)}"
 
 
 def doubled(spec: Spec, heading: Pleats) -> Length:
