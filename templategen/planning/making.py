@@ -42,6 +42,7 @@ def make_plan(spec: Spec) -> Plan:
         *advice.old_hem_notices(spec, drop, hem),
         *hem_kind.notices(spec, hem),
         *kind.notices(spec, heading),
+        *advice.old_holes_notices(spec),
         *advice.offcut_notices(spec, offcut),
         *advice.fullness_notices(spec),
     ]

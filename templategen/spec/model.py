@@ -42,6 +42,11 @@ class Rod(Table):
         "Fill it in only where the cloth goes round the end of the rod to the wall.",
         left_out="no return", asked=False,
         least=NOTHING_OR_MORE, most=MOST_1_M)] = NOTHING
+    projection: Annotated[Length | None, About(
+        "from the wall, or what stands out most from it, to the centre of the rod", "4 in", "100 mm",
+        "Measure at both ends and in the middle: a window's frame or sill may stand out from the wall.",
+        left_out="whether folds press on the wall is not looked at", asked=False,
+        least=MORE_THAN_NOTHING, most=MOST_1_M)] = None
 
 
 class Panel(Table):

@@ -10,6 +10,7 @@ from collections.abc import Mapping
 
 from .back_loops import BACK_LOOPS
 from .casing import CASING
+from .eyelets import EYELETS
 from .face import AnyHeading, Hang, HangTerm, HeadingKind, Tube
 
 HEADINGS: Mapping[str, AnyHeading] = {
@@ -17,6 +18,7 @@ HEADINGS: Mapping[str, AnyHeading] = {
     for kind in (
         CASING,
         BACK_LOOPS,
+        EYELETS,
     )
 }
 """Every kind of heading, by its style in a spec."""

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 
 from .back_loops import BACK_LOOPS
 from .casing import CASING
+from .eyelets import EYELETS
 from .face import AnyWords, HeadingWords
 
 HEADING_WORDS: Mapping[str, AnyWords] = {
@@ -13,6 +14,7 @@ HEADING_WORDS: Mapping[str, AnyWords] = {
     for words in (
         CASING,
         BACK_LOOPS,
+        EYELETS,
     )
 }
 """By style, as in a spec."""
