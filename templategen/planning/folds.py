@@ -46,9 +46,9 @@ def fold(pitch: Length, chord: Length) -> Fold:
     if chord.mm >= pitch.mm or pitch.mm <= 0:
         return Fold(NOTHING, NOTHING, 0.0)
     p, c = float(pitch.mm), max(0.0, float(chord.mm))
-    creased = math.sqrt((p - c) * (p + c)) / 2
+    creased = min(_enter(math.sqrt((p - c) * (p + c)) / 2), pitch / 2)
     depth, steepness = _rounded(p, c)
-    return Fold(_enter(min(depth, creased)), _enter(creased), steepness)
+    return Fold(min(_enter(depth), creased), creased, steepness)
 
 
 def turning_ring(diameter: Length, fold: Fold) -> Length | None:
