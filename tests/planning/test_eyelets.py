@@ -156,6 +156,8 @@ CASES: list[tuple[str, str, dict[str, Any], dict[str, Any]]] = [
     ),
     ("old_eyelets_stay", "note", CAME_WITH | moved(top_cut="1 15/16 in"), CAME_WITH | moved(top_cut="2 in")),
     ("old_eyelets_stay", "note", CAME_WITH, {}),
+    ("eyelets_no_overlap", "warning", {"rod.overlap": "1/16 in"}, {"rod.overlap": "0 in"}),
+    ("eyelets_no_return", "note", {"rod.returns": "1/16 in"}, {"rod.returns": "0 in"}),
 ]
 
 

@@ -26,6 +26,7 @@ def eyelet_notices(spec: Spec, eyelets: EyeletPlan) -> tuple[Notice, ...]:
         *_edge_notices(spec, eyelets),
         *_spacing_notices(spec, eyelets),
         *_wall_notices(spec, eyelets),
+        *_rod_notices(spec),
     )
 
 
@@ -232,3 +233,21 @@ def _wall_notices(spec: Spec, eyelets: EyeletPlan) -> list[Notice]:
         )
         return [Notice("folds_press_when_open", "note", text)]
     return []
+
+
+def _rod_notices(spec: Spec) -> list[Notice]:
+    """Whether the panels are asked to go where eyelets on a rod do not."""
+    tape, rod, found = spec.tape, spec.rod, []
+    if rod.overlap:
+        text = (
+            f"Panels with eyelets on one rod meet and do not overlap: the overlap of {near(tape, rod.overlap)} takes "
+            "two rods, one before the other."
+        )
+        found.append(Notice("eyelets_no_overlap", "warning", text))
+    if rod.returns:
+        text = (
+            f"Eyelets go round to the wall only on a rod that bends there itself: on a straight one the return of "
+            f"{near(tape, rod.returns)} stays open. Write rod.returns 0 for a straight rod."
+        )
+        found.append(Notice("eyelets_no_return", "note", text))
+    return found
