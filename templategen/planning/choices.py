@@ -75,26 +75,6 @@ tilts and sticks. The sources ask 14 to 40 % of eyelets."""
 RINGS_SEWN_BELOW = inches(1)
 """Rings sewn 1 in below the top edge: Te Ao Hou no. 11, July 1955."""
 
-# --- eyelets ---------------------------------------------------------------------------------------
-
-EYELET_PLAY = (Fraction(14, 100), Fraction(40, 100))
-"""How much wider than the rod an eyelet is inside: the sources run from 14 to 40 %. The choice is the user's."""
-
-EYELET_PITCH: Mapping[str, Length] = {"light": inches(8), "medium": inches(8), "heavy": inches(7)}
-"""Eyelets stand 6 to 8 in apart: common practice, no source. 7 in, heavy: our choice, the middle of it."""
-
-EYELET_CLOSEST = inches(6)
-"""The least of the 6 to 8 in: common practice, no source."""
-
-RING_FLANGE = Fraction(3, 2)
-"""Outside over inside where the outside is not given: our choice, because flanges are about a quarter of it wide."""
-
-HOLE_OVER_INSIDE = inches("1/8")
-"""Hole over inside where it is not given: our choice, because the barrel that goes through the cloth is that thick."""
-
-EYELET_MARGIN = inches("1/2")
-"""Cloth left above a flange, and doubled cloth below it: our choice, because less tears out."""
-
 # --- pleats and gathers ----------------------------------------------------------------------------
 
 PLEAT_SPACE = inches(4)
@@ -119,6 +99,38 @@ TAPE_MARKS = 5
 
 HOOKS_IN_TAPE = inches(4)
 """Between two hooks in the pockets of a tape: our choice, because a gathered top droops between hooks further apart."""
+# --- eyelets ---------------------------------------------------------------------------------------
+
+EYELET_PLAY = (Fraction(3, 22), Fraction(2, 5))
+"""How much wider inside than the rod an eyelet's ring is. 30 to 40 %: Singer, Sewing Custom Curtains, Shades, and Top
+Treatments (read in an extract). 14 %: a home sewing magazine's guide to drapes, a 1 9/16 in ring for a rod of at most
+1 3/8 in, which is 3/22 more. The number is the user's."""
+
+EYELET_RIM = inches("1/2")
+"""Width of a ring's rim where its outer diameter is not given: common practice, no source."""
+
+CUT_BEYOND_RING = inches("1/8")
+"""How much wider than the ring's opening the hole in the cloth is where that is not given: our choice, because the
+ring's collar goes through it and is about 1/16 in thick; its maker knows better."""
+
+CLOTH_ROUND_EYELET = millimetres(25)
+"""Cloth above and below the opening of a ring, at least 1 in (2.5 cm): Singer, Sewing Custom Curtains, as above.
+25 mm: our choice, because a measure taken in millimetres is rounded so, and the book has both."""
+
+CLOTH_ROUND_RIM = millimetres(12)
+"""Cloth above and below a ring's rim where both are chosen: our choice, because it keeps a wide rim off the fold."""
+
+EYELET_INSET_BEYOND = inches("3/4")
+"""Panel edge to the rim of the end ring where chosen: our choice, because side hems leave about that much flat
+beside them, and the edge that turns to the wall stays short."""
+
+EYELET_PITCHES = (inches(6), inches(8))
+"""Eyelets in even number, 6 to 8 in apart: the magazine's guide, as above; an even number turns both edges to the
+wall (Singer, as above)."""
+
+LEAST_RIM_GAP = inches("1/4")
+"""Least cloth between a ring's rim and the panel's side edge: our choice, because the tool that closes the ring
+needs a flat place to stand on."""
 
 # --- drop ------------------------------------------------------------------------------------------
 

@@ -10,11 +10,11 @@ import templategen.planning
 
 PLANNING = Path(templategen.planning.__file__).parent
 TESTS = Path(__file__).parents[1]
-THINGS = {"thing": ("tab", "eyelet", "ring", "hook"), "things": ("loops", "tabs", "eyelets", "rings", "hooks")}
+THINGS = {"thing": ("tab", "ring", "hook"), "things": ("loops", "tabs", "rings", "hooks")}
 NEVER = {
     "ring_over_edge", "hook_over_edge", "rings_overlap", "hooks_overlap",  # a point has no width
-    "eyelets_from_offcuts", "rings_from_offcuts", "hooks_from_offcuts", "unpick_for_eyelets", "unpick_for_rings",
-    "unpick_for_hooks", "eyelets_short", "rings_short", "hooks_short",  # they are not cut from strips
+    "rings_from_offcuts", "hooks_from_offcuts", "unpick_for_rings", "unpick_for_hooks", "rings_short", "hooks_short",
+    # they are not cut from strips
 }  # fmt: skip
 """Codes that the wording of the source allows and that no plan has."""
 
