@@ -9,6 +9,10 @@ a distance s below the rod's centre, where
 
 The stitch line hangs R + s below the top of the rod and not c: the tube takes
 up c - (R + s) of the panel's length.
+
+A tab is one layer round the rod, its two ends together at the panel's top edge,
+a gap g below the rod's underside. It closes to the same teardrop with s = R + g,
+and what is wanted is its length.
 """
 
 from __future__ import annotations
@@ -61,6 +65,30 @@ def take_up(diameter: Length, depth: Length) -> Length:
     # c - R - s with s = R sqrt(1 + x^2) and c = R (pi - atan x + x), and the two large terms joined:
     # x - sqrt(1 + x^2) = -1 / (x + sqrt(1 + x^2)), which keeps every digit however deep the tube.
     return _enter(float(radius) * (math.pi - 1 - math.atan(x) - 1 / (x + math.hypot(1, x))))
+
+
+def tab_length(diameter: Length, gap: Length) -> Length:
+    """How long a tab is between the two places where it leaves the panel's top edge.
+
+    With s = R + gap: R (2 pi - 2 a) + 2 sqrt(s^2 - R^2), cos a = R / s, as the
+    teardrop above. No gap, or less, and it goes once round the rod: pi D.
+    """
+    return on_rod(diameter, gap) + 2 * _straight(diameter, gap)
+
+
+def on_rod(diameter: Length, gap: Length) -> Length:
+    """How much of a tab lies on the rod, between the two places where it leaves it: R (2 pi - 2 a)."""
+    radius = float(diameter.mm / 2)
+    return _enter(2 * radius * (math.pi - math.atan2(_tangent(diameter, gap), radius)))
+
+
+def _straight(diameter: Length, gap: Length) -> Length:
+    return _enter(_tangent(diameter, gap))
+
+
+def _tangent(diameter: Length, gap: Length) -> float:
+    """sqrt(s^2 - R^2) = sqrt(g (g + D)), which keeps every digit of a small gap."""
+    return math.sqrt(float(gap.mm * (gap.mm + diameter.mm))) if gap.mm > 0 else 0.0
 
 
 def _tangent_ratio(k: float) -> float:

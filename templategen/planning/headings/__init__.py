@@ -11,12 +11,17 @@ from collections.abc import Mapping
 from .back_loops import BACK_LOOPS
 from .casing import CASING
 from .face import AnyHeading, Hang, HangTerm, HeadingKind, Tube
+from .points import HOOKS, RINGS
+from .tabs import TABS
 
 HEADINGS: Mapping[str, AnyHeading] = {
     kind.name: kind
     for kind in (
         CASING,
         BACK_LOOPS,
+        TABS,
+        RINGS,
+        HOOKS,
     )
 }
 """Every kind of heading, by its style in a spec."""

@@ -8,12 +8,18 @@ from pydantic import Field
 
 from .back_loops import BackLoops
 from .casing import Casing
+from .hooks import Hooks
+from .rings import Rings
+from .tabs import Tabs
 
 Heading = Annotated[
     BackLoops
-    | Casing,
+    | Casing
+    | Tabs
+    | Rings
+    | Hooks,
     Field(discriminator="style"),
 ]  # fmt: skip
 """One heading; its ``style`` says which. A new kind is a module and a line here."""
 
-__all__ = ["BackLoops", "Casing", "Heading"]
+__all__ = ["BackLoops", "Casing", "Heading", "Hooks", "Rings", "Tabs"]

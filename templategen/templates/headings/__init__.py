@@ -7,12 +7,18 @@ from collections.abc import Mapping
 from .back_loops import BACK_LOOPS
 from .casing import CASING
 from .face import AnyWords, HeadingWords
+from .hooks import HOOKS
+from .rings import RINGS
+from .tabs import TABS
 
 HEADING_WORDS: Mapping[str, AnyWords] = {
     words.name: words
     for words in (
         CASING,
         BACK_LOOPS,
+        TABS,
+        RINGS,
+        HOOKS,
     )
 }
 """By style, as in a spec."""

@@ -10,6 +10,7 @@ from ..choices import Choices
 from ..said import Step, plain
 from .face import HeadingWords
 from .marking import marking
+from .sewn_strips import sewn_strips
 
 
 def made(plan: Plan, loops: LoopPlan) -> str:
@@ -27,7 +28,7 @@ def strip(plan: Plan, loops: LoopPlan) -> tuple[str, ...]:
 
 def steps(plan: Plan, loops: LoopPlan, choices: Choices) -> Iterator[Step]:
     """Tube, loops, marks, seams."""
-    yield f"{_strips(plan, loops)} Press the tube {plain(plan, loops.width)} wide.", False
+    yield f"{sewn_strips(plan)} Press the tube {plain(plan, loops.width)} wide.", False
     yield (
         f"Lay the tube on the loop ladder and cut {plan.counts['loops_needed']} loops "
         f"{plain(plan, loops.length)} long. Neaten the ends with a close zigzag.",
@@ -40,28 +41,6 @@ def steps(plan: Plan, loops: LoopPlan, choices: Choices) -> Iterator[Step]:
         f"{plain(plan, loops.upper_turn)} of its upper end under, towards the casing, and sew that fold "
         f"{plain(plan, loops.upper_seam)} below the panel's top edge.",
         True,
-    )
-
-
-def _strips(plan: Plan, loops: LoopPlan) -> str:
-    """How the strips for the loops are come by, and sewn."""
-    offcut, panel = plan.offcut.pieces, plan.spec.panel
-    assert offcut is not None, "loops are cut from strips"
-    needed, wide = offcut.strips_needed, plain(plan, loops.strip)
-    sew = (
-        "Fold it lengthwise, right side in; sew the long edge with a seam allowance of "
-        f"{plain(plan, loops.given.seam_allowance)}, and turn it."
-    )
-    if not needed or not offcut.strips_unpicked:
-        return f"Make a strip of other cloth {wide} wide, in pieces long enough for whole loops. {sew}"
-    hemmed = needed > offcut.strips_clear and bool(panel.hem)
-    first = "Let down the old hem of the offcuts and press it flat. " if hemmed else ""
-    source = "from the offcuts"
-    if needed > offcut.strips_unpicked:
-        source = f"{offcut.strips_unpicked} of them from the offcuts and the rest from other cloth"
-    cut = "a strip" if needed == 1 else f"{needed} strips"
-    return (
-        f"{first}Cut {cut} {wide} wide, as long as a panel is wide with its side hems unpicked, {source}. {sew}"
     )
 
 
