@@ -13,10 +13,15 @@ from ..lengths import NOTHING, Length
 from ..planning import Plan
 from ..planning.headings.points import PointPlan
 from .registering import AT_EDGE, AT_OTHER_EDGE
-from .ruled import SHORTEST, Rule, rule
+from .ruled import Rule, rule
 
-RULED = 80
-LANE = 17
+RULED = 84
+"""How far the lines run from the datum edge, in mm: room for them and, where they crowd, for labels beside them."""
+MARGIN = 3
+"""From the lines to the lane, in mm."""
+LANE = 18
+SHORTEST = 100
+"""Least length of the card, in mm: our choice, because all that is said of it has to stand in its lane."""
 TREAD = 14
 """Width of the ledge, in mm: our choice, the width of the finger tip that has to feel it."""
 HEADROOM = 12
@@ -24,6 +29,8 @@ HEADROOM = 12
 LEAST_LEDGE = 25
 """Height of the ledge, in mm: our choice, because a lower one bends."""
 SIZE = 12.5
+WIDTH = RULED + MARGIN + LANE
+"""Below the ledge."""
 
 
 def draw(plan: Plan) -> list[Drawing]:
@@ -53,7 +60,7 @@ def _card(plan: Plan, name: str, things: tuple[str, ...]) -> list[Drawing]:
     items, reach = rule(rules, RULED, SIZE)
     topmost = max(float((at - zero).mm) for _, at, _ in lines)
     end = Fraction(max(ceil(max(reach, topmost) + HEADROOM), ceil(edge) + LEAST_LEDGE, SHORTEST))
-    width = RULED + LANE + (TREAD if edge else 0)
+    width = WIDTH + (TREAD if edge else 0)
     return [
         Drawing(
             name=name,
@@ -64,8 +71,8 @@ def _card(plan: Plan, name: str, things: tuple[str, ...]) -> list[Drawing]:
             low=-width,
             high=0,
             inward=-1,
-            lane=Lane(-RULED - LANE, -RULED),
-            registration=(-AT_EDGE, -RULED - LANE + AT_OTHER_EDGE),
+            lane=Lane(-WIDTH, LANE - WIDTH),
+            registration=(-AT_EDGE, AT_OTHER_EDGE - WIDTH),
             marks=tuple(Mark(label, (at - zero).mm) for label, at, _ in lines),
             items=(*_outline(edge, end), *items),
             quarter_turns=1,
@@ -90,21 +97,22 @@ def _from_edge(plan: Plan, at: Length) -> str:
         return ""
     reading = plan.tape.read(abs(at))
     remark = reading.text.removeprefix(reading.plain)
-    return f"{reading.number} {'above' if at > NOTHING else 'below'} it{remark}"
+    return f"{reading.number} {'above' if at > NOTHING else 'below'} the edge{remark}"
 
 
 def _caption(plan: Plan, points: PointPlan, ledge: bool) -> tuple[str, ...]:
     things, rod = f"{points.thing}s", "rod" if points.round_rod else "track"
-    level = "its ledge" if ledge else "its lower edge"
-    lay = f"Lay the card on the panel, {level} level with the panel's top edge: both can be felt."
-    mark = (f"Mark at the line “{things}”.",) if points.set_below else ()
-    hung = f"Hold it so to the hung panel, beside one of the {things}: the {rod} must be where its lines say."
-    return (lay, *mark, hung)
+    level = "ledge" if ledge else "lower edge"
+    mark = f", and mark at “{things}”" if points.set_below else ""
+    return (
+        f"Lay its {level} level with the panel's top edge{mark}.",
+        f"Held so to the hung panel, beside one of the {things}, its lines show where the {rod} must be.",
+    )
 
 
 def _outline(edge: Fraction, end: Fraction) -> tuple[Item, ...]:
     """Narrower up to the panel's top edge, and from there with the ledge."""
-    narrow, wide = -RULED - LANE, -RULED - LANE - TREAD
+    narrow, wide = -WIDTH, -WIDTH - TREAD
     corners: list[tuple[Fraction, int]] = [(Fraction(0), 0), (Fraction(0), narrow)]
     outer = narrow
     if edge:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import ceil
 
@@ -17,6 +17,8 @@ NUMBER_BASE = 20
 DISTANCE_BASE = 27
 CENTRE_BASE = 31.6
 LANE_FROM, LANE_TO = 33, 51
+ASIDE = 0.8
+"""Between a label and an end of the strip, in mm, at least."""
 FAR_APART = (-AT_OTHER_EDGE, AT_EDGE - DEPTH)
 """Where registration marks stand: near the two edges, and not in the mirror image of themselves."""
 BELOW_THE_EDGES = (Fraction(-61, 5), AT_EDGE - DEPTH)
@@ -59,7 +61,7 @@ def draw(plan: Plan) -> list[Drawing]:
         to_the_last = loops.count - 1 - i
         # The last is always labelled, and none so near before it that the two would touch.
         if not to_the_last or (i % lettering.every == 0 and to_the_last >= lettering.every):
-            sewn[-1] += _label(mark.at.mm, mark.label, distance, lettering)
+            sewn[-1] += _on_strip(_label(mark.at.mm, mark.label, distance, lettering), width)
     items: list[Item] = [
         *path(LineType.CUT, [(0, 0), (width, 0), (width, -DEPTH), (0, -DEPTH), (0, 0)]),
         *(item for loop in sewn for item in loop),
@@ -114,7 +116,14 @@ def _loop(at: Fraction, half_width: Fraction, panel: Fraction) -> list[Item]:
     ]
 
 
-def _label(at: Fraction, number: str, distance: str, lettering: _Lettering) -> list[Item]:
+def _on_strip(label: list[Text], width: Fraction) -> list[Text]:
+    """A label, moved so far along that it stands on the strip: what is close to an end has it a little aside."""
+    left, right = min(text.bounds.left for text in label), max(text.bounds.right for text in label)
+    aside = max(ASIDE - left, 0) - max(right + ASIDE - width, 0)
+    return [replace(text, x=text.x + aside) for text in label] if aside else label
+
+
+def _label(at: Fraction, number: str, distance: str, lettering: _Lettering) -> list[Text]:
     """A loop's number, large, and its distance from the left end."""
     if lettering.turned:
         room = LANE_FROM - LABELS_FROM - 1.5

@@ -20,10 +20,10 @@ def draw(plan: Plan) -> list[Drawing]:
         ladder(
             "tab card",
             (
-                "Lay the sewn and pressed tube between the long lines, its end at the left edge. Cut at the line that "
-                "says cut.",
+                "Lay the sewn and pressed tube between the long lines, its end at the left edge. Mark at the line that "
+                "says cut, and cut straight across.",
                 f"Fold at “fold”: both ends then lie {plain(plan, tabs.end_allowance)} below the panel's top edge.",
-                "Fine lines: where the tab leaves the rod.",
+                "Short lines beside the fold: where the tab leaves the rod.",
             ),
             rungs=rungs_of(tabs.length, plan.counts["tabs_needed"]),
             length=tabs.length,
