@@ -18,8 +18,8 @@ TEMPLATES: Mapping[str, Callable[[Plan], list[Drawing]]] = MappingProxyType(
         "cut gauge": cut_gauge.draw,
         "loop ladder": loop_ladder.draw,
         "tab card": tab_card.draw,
-        "hook-height card": hook_height_card.draw,
-        "ring-height card": hook_height_card.draw_for_rings,
+        "hook height card": hook_height_card.draw,
+        "ring height card": hook_height_card.draw_for_rings,
     }
 )
 """Every template by its name. A new one is a module and a line here."""

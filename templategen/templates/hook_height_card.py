@@ -1,4 +1,4 @@
-"""Hook-height card: how far below the panel's top edge the hooks or rings are set, and where the rod then is.
+"""Hook height card: how far below the panel's top edge the hooks or rings are set, and where the rod then is.
 
 On the table the hooks are set by it; held to the hung panel, it shows whether the rod is where it should be.
 """
@@ -35,12 +35,12 @@ WIDTH = RULED + MARGIN + LANE
 
 def draw(plan: Plan) -> list[Drawing]:
     """The card for hooks; none for a heading without."""
-    return _card(plan, "hook-height card", ("hook",))
+    return _card(plan, "hook height card", ("hook",))
 
 
 def draw_for_rings(plan: Plan) -> list[Drawing]:
     """The same for rings or clips."""
-    return _card(plan, "ring-height card", ("ring", "clip"))
+    return _card(plan, "ring height card", ("ring", "clip"))
 
 
 def _card(plan: Plan, name: str, things: tuple[str, ...]) -> list[Drawing]:

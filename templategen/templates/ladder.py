@@ -51,8 +51,9 @@ def ladder(
     cuts = tuple(Mark("start" if i == 0 else f"cut {i}", i * length.mm) for i in range(rungs + 1))
     items: list[Item] = [*path(LineType.CUT, [(0, 0), (end, 0), (end, high), (0, high), (0, 0)])]
     items += [Line(LineType.THIN, 0, y, end, y) for y in (TUBE_FROM, top)]
-    middle = (TUBE_FROM + top) / 2
-    items += [Line(LineType.CENTRE, 0, middle, end, middle)]
+    if end <= LONGEST:  # on a ladder in pieces it would run through the signs of the joins
+        middle = (TUBE_FROM + top) / 2
+        items.append(Line(LineType.CENTRE, 0, middle, end, middle))
     for i, mark in enumerate(cuts):
         items += across(LineType.MARK, mark.at, top)
         if i and room_for_cut.mm > width_of("cut", LABEL) + 3:

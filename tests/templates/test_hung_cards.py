@@ -1,4 +1,4 @@
-"""The tab card, the hook-height card and the ring-height card at full scale, as data; the strip of points."""
+"""The tab card, the hook height card and the ring height card at full scale, as data; the strip of points."""
 
 from __future__ import annotations
 
@@ -41,7 +41,7 @@ def _card(typed: dict[str, Any], name: str) -> tuple[Plan, Drawing]:
 
 
 @pytest.mark.parametrize(
-    ("name", "typed"), [("tab card", TABS), ("hook-height card", HOOKS), ("ring-height card", LOW_RINGS)]
+    ("name", "typed"), [("tab card", TABS), ("hook height card", HOOKS), ("ring height card", LOW_RINGS)]
 )
 def test_the_drawing_is_the_one_agreed_on(name: str, typed: dict[str, Any]) -> None:
     """Rewritten with GOLDENS=write; read the difference before it is committed."""
@@ -106,7 +106,7 @@ def test_the_tab_card_shows_where_a_tab_leaves_the_rod() -> None:
     assert float(fine[1] - fine[0]) / 25.4 == pytest.approx(1.7722, abs=5e-4)
 
 
-@pytest.mark.parametrize(("typed", "name"), [(HOOKS, "hook-height card"), (LOW_RINGS, "ring-height card")])
+@pytest.mark.parametrize(("typed", "name"), [(HOOKS, "hook height card"), (LOW_RINGS, "ring height card")])
 def test_a_height_card_is_cut_so_that_its_ledge_is_the_panels_edge(typed: dict[str, Any], name: str) -> None:
     plan, card = _card(typed, name)
     at = {mark.label: mark.at for mark in card.marks}
@@ -119,22 +119,22 @@ def test_a_height_card_is_cut_so_that_its_ledge_is_the_panels_edge(typed: dict[s
 
 
 def test_a_height_card_of_rings_that_hold_the_edge_begins_at_it() -> None:
-    _, card = _card(RINGS, "ring-height card")
+    _, card = _card(RINGS, "ring height card")
     assert [mark.label for mark in card.marks if mark.at == 0] == ["panel's top edge"]
     assert "Lay its lower edge level" in card.caption[0]
 
 
 def test_gliders_have_a_track() -> None:
-    _, card = _card(TRACK, "hook-height card")
+    _, card = _card(TRACK, "hook height card")
     assert {"track's top", "track's underside"} <= {mark.label for mark in card.marks}
 
 
 @pytest.mark.parametrize(
     ("typed", "there"),
-    [(TABS, {"tab card"}), (HOOKS, {"hook-height card"}), (RINGS, {"ring-height card"})],
+    [(TABS, {"tab card"}), (HOOKS, {"hook height card"}), (RINGS, {"ring height card"})],
 )
 def test_each_heading_has_its_own_card_and_no_others(typed: dict[str, Any], there: set[str]) -> None:
-    cards = {"tab card", "hook-height card", "ring-height card", "loop ladder"}
+    cards = {"tab card", "hook height card", "ring height card", "loop ladder"}
     assert {drawing.name for drawing in _drawings(typed)} & cards == there
 
 
@@ -147,7 +147,7 @@ def test_the_work_order_says_how_each_is_made() -> None:
     order = [tabs.index(step) for step in ("Lay the tube on the tab card", "Pin the spacing strip", "Lay both ends")]
     assert order == sorted(order)
     assert "36 in all" in tabs and "Hang the panel on the rod by its tabs" in tabs
-    assert "Lay the ring-height card" not in _steps(RINGS) and "at the very top edge" in _steps(RINGS)
+    assert "Lay the ring height card" not in _steps(RINGS) and "at the very top edge" in _steps(RINGS)
     assert "1 in below the top edge" in _steps(LOW_RINGS) and "Sew a ring" in _steps(LOW_RINGS)
     clips = _steps({**RINGS, "heading.held_by": "clips"})
     assert "Put a clip on at each mark" in clips and "Sew a ring" not in clips

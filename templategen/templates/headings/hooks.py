@@ -29,7 +29,7 @@ def steps(plan: Plan, hooks: PointPlan, choices: Choices) -> Iterator[Step]:
     yield marking(plan, choices, "the back of the panel"), True
     below = plain(plan, hooks.set_below)
     yield (
-        "At each mark lay the hook-height card on the panel, its ledge level with the top edge, and mark at its line "
+        "At each mark lay the hook height card on the panel, its ledge level with the top edge, and mark at its line "
         f"“hooks”: {below} below the top edge.",
         True,
     ) if hooks.set_below else ("The hooks are set level with the top edge.", True)

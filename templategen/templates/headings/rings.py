@@ -31,7 +31,7 @@ def steps(plan: Plan, rings: PointPlan, choices: Choices) -> Iterator[Step]:
     yield marking(plan, choices, "the back of the panel"), True
     if rings.set_below:
         yield (
-            "At each mark lay the ring-height card on the panel, its ledge level with the top edge, and mark at its "
+            "At each mark lay the ring height card on the panel, its ledge level with the top edge, and mark at its "
             f"line “{rings.thing}s”: {plain(plan, rings.set_below)} below the top edge.",
             True,
         )
