@@ -43,16 +43,18 @@ def changes(draw: st.DrawFn, wide: bool = False) -> dict[str, Any]:
     if style == "tabs":
         fields["heading.tab_width"] = draw(_or_left_out(lengths(1, 250 if wide else 80)))
         fields["heading.end_allowance"] = draw(_or_left_out(lengths(1, 99 if wide else 30)))
-    else:
-        fields["heading.ring_inside"] = draw(_or_left_out(lengths(5, 100)))
     if style == "hooks":
         fields["heading.hooks_on"] = draw(st.sampled_from(["rings", "gliders"]))
+    if style != "tabs" and fields.get("heading.hooks_on") != "gliders":
+        fields["heading.ring_inside"] = draw(_or_left_out(lengths(5, 100)))
     if style == "rings":
         fields["heading.held_by"] = draw(st.sampled_from(["sewn rings", "clips"]))
     came = draw(st.sampled_from(["casing", *KINDS]))
     if came != "casing":
         fields |= {f"panel.heading.{name}": draw(each) for name, each in hangs_by(came, False).items()}
         fields["panel.heading.style"] = came
+    if came == "rings":
+        fields["panel.heading.drop"] = draw(lengths(151, 400))  # no less than the rod is thick
     return {
         **_BARE,
         **fields,

@@ -76,7 +76,7 @@ def test_rings_that_are_chosen_stand_as_household_guides_have_them() -> None:
 ROOMY = {"heading.ring_inside": "1 1/4 in"}
 CASES: list[tuple[str, str, dict[str, Any], dict[str, Any]]] = [
     ("rings_too_small", "stop", {**RINGS, "heading.ring_inside": "3/4 in"}, {**RINGS, **ROOMY}),
-    ("rings_too_small", "stop", {**HOOKS, "heading.ring_inside": "1/2 in"}, {**TRACK, "heading.ring_inside": "1/2 in"}),
+    ("rings_too_small", "stop", {**HOOKS, "heading.ring_inside": "3/4 in"}, {**HOOKS, **ROOMY}),
     # 3/4 in is 19.05 mm; 5 mm more is the least of the guides, 1/2 in more the most: 1 1/4 in on a 3/4 in rod
     ("rings_bind", "warning", {**RINGS, "heading.ring_inside": "24 mm"}, {**RINGS, "heading.ring_inside": "24.05 mm"}),
     ("rings_snug", "note", {**RINGS, "heading.ring_inside": "1 3/16 in"}, {**RINGS, **ROOMY}),
