@@ -48,33 +48,6 @@ then fit on any panel, with gaps as wide as themselves."""
 LEAST_EDGE_GAP = inches("1/4")
 """Least cloth left beside an end loop: our choice, because a narrower edge curls and shows the loop."""
 
-# --- tabs, rings, hooks ----------------------------------------------------------------------------
-
-POINT_INSET = inches("3/4")
-"""Panel edge to the edge of an end tab, or to an end ring or hook: our choice, because the edge then neither curls
-nor shows behind it."""
-
-LEAST_IN_A_ROW = 3
-"""Fewest chosen: our choice, as for loops."""
-
-TAB_WIDTH = inches(2)
-"""Finished width of a tab: our choice, because narrower ones cut into the top edge of a heavy panel."""
-
-TAB_PITCH: Mapping[str, Length] = {"light": inches(9), "medium": inches(8), "heavy": inches(7)}
-"""How far apart tabs may stand, centre to centre: our choice, because the top edge sags between them as it does
-between loops, and more, since it hangs free below the rod."""
-
-RING_PITCH: Mapping[str, Length] = {"light": inches(7), "medium": inches(6), "heavy": inches(5)}
-"""How far apart rings, clips and hooks may stand: our choice, because a single layer held at a point droops sooner
-than one held by a loop."""
-
-RING_PLAY = Fraction(1, 4)
-"""A ring's inside is at least this much wider than the rod, of the rod: our choice, because a ring that just passes
-tilts and sticks. The sources ask 14 to 40 % of eyelets."""
-
-RINGS_SEWN_BELOW = inches(1)
-"""Rings sewn 1 in below the top edge: Te Ao Hou no. 11, July 1955."""
-
 # --- pleats and gathers ----------------------------------------------------------------------------
 
 PLEAT_SPACE = inches(4)
@@ -242,3 +215,54 @@ MOST_FULLNESS = Fraction(4)
 
 LEAST_TURN = inches("1/4")
 """Least cloth left turned under where a seam or a fold is moved: our choice, because less frays out."""
+
+# --- tabs, rings, clips and hooks ------------------------------------------------------------------
+
+TAB_GAP = inches(2)
+"""From the rod's underside down to the panel: of two guides to tab curtains one says 1 1/2 to 2 in, the other at
+least 2 in; 2 in serves both."""
+
+TAB_GAP_RANGE = (inches("3/2"), inches(4))
+"""The gaps that guides to tab curtains name: 1 1/2 to 2 in, at least 2 in, 3 or 4 in. The number is the user's."""
+
+LEAST_TAB_GAP = inches("1/4")
+"""Below this a tab hugs the rod: our choice, because the thickness of a tab's seams alone takes about so much."""
+
+TAB_WIDTH = inches(2)
+"""Finished width of a tab: a guide to tab curtains; others have 1 to 3 in."""
+
+TAB_PITCH_LIMITS: Mapping[str, Length] = {"light": inches(10), "medium": inches(8), "heavy": inches(6)}
+"""Tabs 6 to 8 in apart: a guide to tab curtains; another has 10 in for a loose edge. Which cloth bears which: our
+choice, because heavier cloth sags more."""
+
+RING_PITCH_LIMITS: Mapping[str, Length] = {"light": inches(10), "medium": inches(8), "heavy": inches(6)}
+"""A ring every 4 to 8 in, closer for heavy cloth; on flat panels 6, 8 or 10 in apart: two household guides. Which
+cloth bears which: our choice, because heavier cloth sags more."""
+
+CORNER_SHARE = Fraction(1, 4)
+"""The edge beyond the last tab, ring or hook is held at one end only, and may be this much of what is borne between
+two: our choice, because what is held at one end droops far more than what is held at both."""
+
+POINT_INSET = inches("1/2")
+"""Panel edge to the first ring, clip or hook: our choice, because it is in the side hem, whose cloth is thick."""
+
+RING_EASE_RANGE = (millimetres(5), inches("1/2"))
+"""How much wider inside than the rod a ring is: household guides say 5 to 7 mm, and at least 1/2 in."""
+
+HOOK_BELOW_RINGS = inches("3/8")
+"""A hook's top below the panel's top edge, on rings: 1/4 to 1/2 in, 3/8 in the average, so that the edge just touches
+the ring: a fitter's guide to poles with rings."""
+
+STANDS_UP: Mapping[str, Length] = {"light": inches("3/2"), "medium": inches("3/2"), "heavy": inches(2)}
+"""Cloth stands this far above what holds it: heading 1 1/2 in (limp) to 2 in (firm), A Manual of Home-Making.
+Medium cloth goes with the limp: our choice, because it is the safer."""
+
+LEAST_DOUBLED = inches(1)
+"""Cloth doubled along the top where tabs, rings, clips or hooks pull at it: our choice, because rings are sewn 1 in
+below the top edge (Te Ao Hou no. 11, July 1955), through doubled cloth."""
+
+DOUBLED_BEYOND = inches("1/2")
+"""Doubled cloth below what is sewn or set on it: our choice, because the stitching then has both layers all round."""
+
+FOLD_OFF_WALL = inches("1/2")
+"""Kept free of the wall behind the folds between two hooks: a household guide to traverse rods."""

@@ -53,6 +53,7 @@ def disagreements(answers: Answers) -> Iterator[Fault]:
     yield from _hems(answers)
     yield from _sides(answers)
     yield from _loops(answers)
+    yield from _rings(answers)
     yield from _inset(answers)
     yield from _eyelets(answers)
     yield from _paper(answers)
@@ -150,6 +151,21 @@ def _loops(answers: Answers) -> Iterator[Fault]:
             blamed, answers.typed(blamed),
             "heading.lower_allowance and heading.upper_turn together take all of "
             f"{loop} {answers.typed(whole)}; write a longer heading.loop_length or smaller allowances",
+        )
+
+
+def _rings(answers: Answers) -> Iterator[Fault]:
+    if answers.values.get("heading.hooks_on") == "gliders" and answers.given("heading.ring_inside"):
+        yield Fault(
+            "heading.ring_inside", answers.typed("heading.ring_inside"),
+            'not used where heading.hooks_on is "gliders"; leave it out, or write hooks_on = "rings"',
+        )
+    lengths = answers.all_of("panel.heading.drop", "rod.diameter")
+    if answers.values.get("panel.heading.style") == "rings" and lengths and lengths[0] < lengths[1]:
+        yield Fault(
+            "panel.heading.drop", answers.typed("panel.heading.drop"),
+            f"less than the rod is thick, {answers.typed('rod.diameter')}, and a ring round it holds the cloth below "
+            "its underside; measure from the top of the rod, and write at least as much",
         )
 
 

@@ -8,10 +8,8 @@ import pytest
 
 from templategen.lengths import NOTHING, Length, inches, read_length
 from templategen.planning import Plan
-from templategen.planning.hanging import round_the_rod
 from templategen.planning.headings import HEADINGS
 from templategen.planning.headings.pleats import PleatPlan
-from templategen.planning.headings.tabs import TabPlan
 from templategen.planning.headings.tape import TapePlan
 
 from .building import codes, planned
@@ -28,7 +26,6 @@ def with_heading(style: str, changes: dict[str, Any] | None = None, **fields: An
 
 
 TABS = {"gap": "2 in"}
-RINGS = {"carrier_drop": "1 1/2 in"}
 HOOKS = {"carrier_drop": "1 1/2 in", "hook_set": "1/2 in"}
 EYELETS = {"eyelet_inside": "1 in", "eyelet_outside": "1 3/4 in", "eyelet_centre": "1 3/8 in"}
 PLEATS = {**HOOKS, "heading_depth": "3 in"}
@@ -44,26 +41,11 @@ def test_offsets_are_those_of_the_trade() -> None:
     """checks.md, "How a hung panel behaves" (derived): tabs + D + g; eyelets - (e - r); rings + p; hooks + p - h."""
     assert offset(with_heading("tabs", **TABS)) == inches("11/4")
     assert offset(with_heading("eyelets", **EYELETS)) == -inches("7/8")
-    assert offset(with_heading("rings", **RINGS)) == inches("3/2")
-    assert offset(with_heading("rings", **RINGS, held_below="1 in")) == inches("1/2")
-    assert offset(with_heading("hooks", **HOOKS)) == inches(1)
+    assert offset(with_heading("rings", drop="1 1/2 in")) == inches("3/2")
+    assert offset(with_heading("rings", drop="1 1/2 in", set_below="1 in")) == inches("1/2")
+    assert offset(with_heading("hooks", drop="1 1/2 in", set_below="1/2 in")) == inches(1)
     assert offset(with_heading("pinch pleats", **PLEATS)) == inches(1)
     assert offset(with_heading("gathering tape", **TAPE)) == inches(1)
-
-
-def test_a_tab_round_an_inch_rod_with_a_gap_of_two() -> None:
-    """D = 1, g = 2 in: 6.671 in, and twice the drop, 6 in, is too short (derived)."""
-    assert float(round_the_rod(inches(1), inches(2)).inches) == pytest.approx(6.671, abs=5e-4)
-    plan = with_heading("tabs", {"rod.diameter": "1 in"}, gap="2 in", end_allowance="1/2 in")
-    assert isinstance(plan.heading, TabPlan)
-    assert plan.heading.length == plan.heading.visible + inches(1)
-    assert "twice the drop, 6 in, would be 11/16 in (a hair under) too short" in plan.figures["tab_over_rod"].working
-
-
-def test_tabs_are_cut_from_the_offcuts_like_loops() -> None:
-    plan = with_heading("tabs", **TABS)
-    assert plan.offcut.pieces is not None and plan.offcut.pieces.pieces.thing == "tab"
-    assert plan.counts["tabs_needed"] == 4 * plan.counts["tabs"]
 
 
 PLEATED = {
@@ -115,27 +97,6 @@ def test_tape_covers_the_raw_edge_and_is_long_enough_for_its_turns() -> None:
 
 NOTICES: list[tuple[str, str, dict[str, Any], dict[str, Any], dict[str, Any], dict[str, Any]]] = [
     # code, style, fields, rest, fields just inside, rest just inside
-    ("tabs_tight", "tabs", {"gap": "0 in"}, {}, {"gap": "1/16 in"}, {}),
-    ("even_tabs", "tabs", {**TABS, "count": 8}, {}, {**TABS, "count": 9}, {}),
-    ("tabs_sag", "tabs", {**TABS, "count": 7, "edge_inset": "1 in"}, {},
-     {**TABS, "count": 8, "edge_inset": "1 in"}, {}),
-    ("tab_over_edge", "tabs", {**TABS, "edge_inset": "15/16 in", "tab_width": "2 in"}, {},
-     {**TABS, "edge_inset": "1 in", "tab_width": "2 in"}, {}),
-    ("tabs_overlap", "tabs", {**TABS, "count": 28, "edge_inset": "1 in", "tab_width": "2 in"}, {},
-     {**TABS, "count": 27, "edge_inset": "1 in", "tab_width": "2 in"}, {}),
-    ("tabs_from_offcuts", "tabs", TABS, {}, TABS, {"panel.hem": "0 in", "panel.turn_under": "0 in",
-     "drop.floor_marks": ["6 in"]}),
-    ("unpick_for_tabs", "tabs", TABS, {"drop.floor_marks": ["7 3/4 in"]}, TABS, {}),
-    ("tabs_short", "tabs", TABS, {"drop.floor_marks": ["4 in"]}, TABS, {}),
-    ("hooks_sag", "hooks", {**HOOKS, "count": 9, "edge_inset": "1 in"}, {},
-     {**HOOKS, "count": 10, "edge_inset": "1 in"}, {}),
-    ("ring_too_small", "rings", {**RINGS, "ring_inside": "3/4 in"}, {}, {**RINGS, "ring_inside": "13/16 in"}, {}),
-    ("ring_tight", "rings", {**RINGS, "ring_inside": "14.8 mm"}, {"rod.diameter": "12 mm"},
-     {**RINGS, "ring_inside": "15 mm"}, {"rod.diameter": "12 mm"}),
-    ("rings_sag", "rings", {**RINGS, "count": 9, "edge_inset": "1 in"}, {},
-     {**RINGS, "count": 10, "edge_inset": "1 in"}, {}),
-    ("top_flops", "hooks", {**HOOKS, "hook_set": "3 1/16 in"}, {}, {**HOOKS, "hook_set": "3 in"}, {}),
-    ("stands_above_rod", "hooks", {**HOOKS, "hook_set": "1 9/16 in"}, {}, {**HOOKS, "hook_set": "1 1/2 in"}, {}),
     ("nothing_to_pleat", "pinch pleats", {**PLEATS, "finished_width": "54 in"}, {},
      {**PLEATS, "finished_width": "53 in"}, {}),
     ("no_room_for_pleats", "pinch pleats", {**PLEATS, "finished_width": "4 in"}, {},
