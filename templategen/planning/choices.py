@@ -16,6 +16,9 @@ from ..lengths import Length, inches, millimetres
 EASY_TUBE_IN_DIAMETERS = 2
 """A casing at least twice the rod's diameter: A Manual of Home-Making, Portieres (3/4 -> 1 1/2 in)."""
 
+TUBE_EASE = inches("1/2")
+"""The little in the rule of thumb "the rod's diameter plus a little": common practice, no source."""
+
 # --- loops -----------------------------------------------------------------------------------------
 
 FEWEST_LOOPS = 3
@@ -99,3 +102,48 @@ LEAST_FULLNESS = Fraction(3, 2)
 
 MOST_FULLNESS = Fraction(4)
 """Above this the rod or the panels were probably misread: our choice, because UFGS-12491N stops at 3."""
+
+# --- gathering tape --------------------------------------------------------------------------------
+
+NARROW_TAPE = inches("3/2")
+"""Up to this a tape is an ordinary gathering tape, above it one for pencil pleats: our choice, between the 1 in
+(2.5 cm) and the 2 1/4 to 3 in (6 to 8 cm) that sewing guides give the two."""
+
+NARROW_TAPE_TOP = inches(1)
+"""Panel's top edge to a narrow tape: the least of the 1 to 2 in that sewing guides have for a frill above it."""
+
+WIDE_TAPE_TOP = inches("1/4")
+"""Panel's top edge to a wide tape: sewing guides have it just below the top, or 1/4 in below."""
+
+FRILL: Mapping[str, Length] = {"light": inches("3/2"), "medium": inches("3/2"), "heavy": inches(2)}
+"""Cloth stands so far above a casing or a tape: heading 1 1/2 in (limp) to 2 in (firm), A Manual of Home-Making.
+Medium cloth goes with the limp: our choice, because it is the safer."""
+
+TAPE_BEYOND = (inches(1), inches("19/8"))
+"""Tape beyond the panel's width, in all: sewing guides say 1 in, 4 cm and 6 cm."""
+
+HOOKS_EVERY = inches(3)
+"""About one hook every 3 in (7.5 cm) of the gathered heading: a household manual's page on hems and headings."""
+
+HOOKS_FARTHEST = inches(4)
+"""The most between two hooks in a tape: common practice, no source."""
+
+NARROW_TAPE_FULLNESS = (Fraction(3, 2), Fraction(2))
+"""Cloth to gathered width, ordinary tape: one and a half to twice, sewing guides."""
+
+WIDE_TAPE_FULLNESS = (Fraction(2), Fraction(5, 2))
+"""The same for pencil pleats: sewing guides say twice for tape on sheers, two and a half times on the others."""
+
+MOST_GATHERED = Fraction(3)
+"""No tape gathers closer than to a third: sewing guides stop at three times, for box pleats."""
+
+DIVISION = inches(24)
+"""The most between two places where the gathers are brought to the rod: our choice, because an arm reaches so far."""
+
+# --- the top -----------------------------------------------------------------------------------------
+
+LEAST_HEADER = inches("1/2")
+"""A lower header is a ridge and not a ruffle: common practice, no source."""
+
+ROWS_APART = inches("1/8")
+"""A new row of stitching this near an old one tears along its holes: our choice, because a long stitch is so long."""

@@ -13,7 +13,7 @@ from .headings import HEADINGS
 from .hems import HEMS
 from .offcut import offcut_figures, plan_offcut
 from .plan import HeadingPlan, Notice, OffcutPlan, Plan, Section
-from .top import plan_top, top_figures
+from .top import fold_figures, plan_top, top_figures, top_notices
 from .widths import made_count, made_width
 
 
@@ -33,6 +33,7 @@ def make_plan(spec: Spec) -> Plan:
         Section("hang", "How it hangs", hangs),
         Section("drop", "From the floor to the cut", drop_figures(spec, drop, hem_kind.terms(spec, hem))),
         Section("hem", "The new hem", hem_kind.figures(spec, hem)),
+        Section("top", "The top, folded anew", fold_figures(spec, top)),
         Section("heading", kind.title, kind.figures(spec, heading)),
         Section("offcut", "The offcut", offcut_figures(spec, drop, offcut)),
     )
@@ -41,6 +42,7 @@ def make_plan(spec: Spec) -> Plan:
         *advice.drop_notices(spec, drop, hem, top),
         *advice.old_hem_notices(spec, drop, hem),
         *hem_kind.notices(spec, hem),
+        *top_notices(spec, top),
         *kind.notices(spec, heading),
         *advice.offcut_notices(spec, offcut),
         *advice.fullness_notices(spec),
@@ -68,6 +70,8 @@ def _counts(spec: Spec, heading: HeadingPlan, offcut: OffcutPlan) -> dict[str, i
     things = f"{heading.thing}s"
     if heading.marks:
         counts[things] = heading.count
+    for name, on_each in heading.needs:
+        counts |= {name: on_each, f"{name}_needed": on_each * made_count(spec)}
     if plan := offcut.pieces:
         counts |= {
             f"{things}_needed": plan.needed,

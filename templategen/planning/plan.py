@@ -135,6 +135,9 @@ class HeadingPlan:
     """Panel edge to the first centre."""
     pitch: Length
     """Centre to centre; nothing where there are fewer than two."""
+    needs: tuple[tuple[str, int], ...] = ()
+    """What each panel takes that is bought by number, and how many: ("hooks", 9). Where there is any, the marks are
+    places and no things."""
 
     @property
     def count(self) -> int:

@@ -51,6 +51,7 @@ def disagreements(answers: Answers) -> Iterator[Fault]:
     yield from _old_heading(answers)
     yield from _hems(answers)
     yield from _loops(answers)
+    yield from _tape(answers)
     yield from _inset(answers)
     yield from _paper(answers)
     yield from _printer(answers)
@@ -123,6 +124,21 @@ def _loops(answers: Answers) -> Iterator[Fault]:
             blamed, answers.typed(blamed),
             "heading.lower_allowance and heading.upper_turn together take all of "
             f"{loop} {answers.typed(whole)}; write a longer heading.loop_length or smaller allowances",
+        )
+
+
+def _tape(answers: Answers) -> Iterator[Fault]:
+    if answers.given("heading.pocket") and answers.given("heading.hook_set"):
+        yield Fault(
+            "heading.pocket", answers.typed("heading.pocket"),
+            "heading.hook_set says too where the hooks hold; write one or the other",
+        )
+    lengths = answers.all_of("heading.pocket", "heading.tape_width")
+    if lengths and lengths[0] > lengths[1]:
+        width = answers.typed("heading.tape_width") or "1 in where it is left out"
+        yield Fault(
+            "heading.pocket", answers.typed("heading.pocket"),
+            f"below the tape's lower edge; write at most heading.tape_width, {width}",
         )
 
 

@@ -7,7 +7,7 @@ from types import MappingProxyType
 
 from ..drawing import Drawing
 from ..planning import Plan
-from . import cut_gauge, half_strip, hem_gauge_card, loop_ladder, spacing_strip
+from . import casing_card, cut_gauge, half_strip, hem_gauge_card, loop_ladder, spacing_strip, tape_card
 from .choices import Choices
 from .strips import copies
 
@@ -17,6 +17,8 @@ TEMPLATES: Mapping[str, Callable[[Plan], list[Drawing]]] = MappingProxyType(
         "hem gauge card": hem_gauge_card.draw,
         "cut gauge": cut_gauge.draw,
         "loop ladder": loop_ladder.draw,
+        "casing card": casing_card.draw,
+        "tape card": tape_card.draw,
     }
 )
 """Every template by its name. A new one is a module and a line here."""

@@ -13,6 +13,7 @@ from .headings import HEADING_WORDS
 from .hems import HEM_WORDS
 from .places import MOST_PLACES, place_of
 from .said import Step, plain
+from .top_steps import refolding
 
 LEVELS = {"stop": "Stop", "warning": "Warning", "note": "Note"}
 NUMBERS = ("drop", "hem", "heading", "hang", "offcut")
@@ -27,6 +28,7 @@ def words(plan: Plan, choices: Choices | None = None) -> list[Block]:
     steps = [
         *_preparing(plan, choices),
         *hem.steps(plan, plan.hem),
+        *refolding(plan, heading.holds_the_fold),
         *heading.steps(plan, plan.heading, choices),
         _hanging(plan, heading.hung),
     ]

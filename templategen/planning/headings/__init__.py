@@ -11,12 +11,14 @@ from collections.abc import Mapping
 from .back_loops import BACK_LOOPS
 from .casing import CASING
 from .face import AnyHeading, Hang, HangTerm, HeadingKind, Tube
+from .gathering_tape import GATHERING_TAPE
 
 HEADINGS: Mapping[str, AnyHeading] = {
     kind.name: kind
     for kind in (
         CASING,
         BACK_LOOPS,
+        GATHERING_TAPE,
     )
 }
 """Every kind of heading, by its style in a spec."""

@@ -8,12 +8,14 @@ from pydantic import Field
 
 from .back_loops import BackLoops
 from .casing import Casing
+from .gathering_tape import GatheringTape
 
 Heading = Annotated[
     BackLoops
-    | Casing,
+    | Casing
+    | GatheringTape,
     Field(discriminator="style"),
 ]  # fmt: skip
 """One heading; its ``style`` says which. A new kind is a module and a line here."""
 
-__all__ = ["BackLoops", "Casing", "Heading"]
+__all__ = ["BackLoops", "Casing", "GatheringTape", "Heading"]

@@ -27,6 +27,16 @@ SEAM_ALLOWANCE = About(
     "the allowance on the long seam of the strip that loops or tabs are made from", "1/4 in", "6 mm",
     left_out="1/4 in", asked=False,
     least=MORE_THAN_NOTHING, most=MOST_100_MM)  # fmt: skip
+CARRIER_DROP = About(
+    "from the top of the rod or track down to where the hooks hold in their rings or gliders", "1 1/4 in", "30 mm",
+    "Put a ring or glider in its place and measure from the top of the rod or track down to the bottom of the eye "
+    "that the hook goes through.",
+    least=NOTHING_OR_MORE, most=MOST_1_M)  # fmt: skip
+HOOK_SET = About(
+    "from the panel's top edge down to where its hooks hold", "1 1/2 in", "38 mm",
+    "Measure down to the bend of the hook that rests in its ring or glider.",
+    left_out="worked out from the rest of the heading", asked=False,
+    least=NOTHING_OR_MORE, most=MOST_1_M)  # fmt: skip
 
 
 class HeadingTable(Table):

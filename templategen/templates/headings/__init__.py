@@ -7,12 +7,14 @@ from collections.abc import Mapping
 from .back_loops import BACK_LOOPS
 from .casing import CASING
 from .face import AnyWords, HeadingWords
+from .gathering_tape import GATHERING_TAPE
 
 HEADING_WORDS: Mapping[str, AnyWords] = {
     words.name: words
     for words in (
         CASING,
         BACK_LOOPS,
+        GATHERING_TAPE,
     )
 }
 """By style, as in a spec."""

@@ -28,6 +28,8 @@ class HeadingWords(Generic[P]):
     """How it is made, in order, up to the hanging."""
     strip: Callable[[Plan, P], tuple[str, ...]]
     """What the lines of the spacing strip mean, besides the centres, and what else its user must know."""
+    holds_the_fold: bool = False
+    """Whether its own stitching holds the fold along the top, where that is folded anew."""
 
 
 AnyWords = HeadingWords[Any]
