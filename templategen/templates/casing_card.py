@@ -19,7 +19,7 @@ def draw(plan: Plan) -> list[Drawing]:
         lines.append(TopLine("stitch under the header", casing.header, LineType.STITCH))
     lines += [TopLine("unpick the old row", row, LineType.THIN) for row in casing.unpicked]
     caption = (
-        "Lay the upper edge on the panel's top edge, the back towards you; mark the lines.",
-        f"Hold it to the flat casing: between its rows it must measure {plain(plan, casing.depth)}.",
+        "Upper edge on the panel's top edge, back towards you: mark the lines.",
+        f"Held to the stitched casing, flat: it is {plain(plan, casing.depth)} deep.",
     )
     return [draw_top_card("casing card", sorted(lines, key=lambda line: line.at), caption, plan.tape)]

@@ -27,10 +27,9 @@ def draw(plan: Plan) -> list[Drawing]:
     if plan.top.refolded and tape.fold:
         lines.append(TopLine("edge of the fold", tape.fold, LineType.FOLD))
     caption = (
-        "Lay the upper edge on the panel's top edge, the back towards you; mark the tape's upper edge.",
-        "Stitch just inside both edges of the tape, where the broken lines run.",
-        f"Hold it to the bought tape: between its edges it must measure {plain(plan, tape.width)}, and the pockets "
-        "must come to the line of the hooks.",
+        "Upper edge on the panel's top edge, back towards you: mark the tape's upper edge.",
+        f"Held to the bought tape: it is {plain(plan, tape.width)} wide, its pockets hold the hooks at their line.",
+        "Short broken lines: stitching.",
     )
     rows = (tape.top + STITCHED_IN, tape.lower - STITCHED_IN) if tape.width > 3 * STITCHED_IN else ()
     return [draw_top_card("tape card", sorted(lines, key=lambda line: line.at), caption, plan.tape, rows)]

@@ -10,17 +10,19 @@ from math import ceil
 from ..drawing import Drawing, Item, Lane, Line, LineType, Mark, Text, path
 from ..lengths import Length, Tape
 from .registering import AT_EDGE, AT_OTHER_EDGE
-from .ruled import SHORTEST, Rule, rule
+from .ruled import Rule, rule
 
 RULED = 87
 """How far the lines run from the datum edge, in mm: room for labels beside them where they crowd."""
 LANE = 18
+LEAST = 76
+"""Least length of the card along its datum edge, in mm: our choice; its whole caption has room beside the lines."""
 FOOT = 6
 """Paper below the lowest line or label, in mm, so that the card's own lower edge is never taken for a line."""
 SIZE = 13
 LEAST_ROW = 15
 """A row of stitching shorter than this, in mm, shows too few dashes to be known for one."""
-_CAPS = 3.6
+_CAPS = 4.0
 """From a label's place below its line down to its base line, in mm."""
 
 
@@ -47,7 +49,7 @@ def draw_top_card(
     rules = [Rule(Fraction(0), None, "", "the panel's top edge"), *(_rule(line, tape) for line in lines)]
     items, reach = rule(rules, RULED, SIZE)
     lowest = max(float(line.at.mm) for line in lines)
-    end = Fraction(max(ceil(max(reach, lowest) + FOOT), SHORTEST))
+    end = Fraction(max(ceil(max(reach, lowest) + FOOT), LEAST))
     marks = [Mark(line.name, end - line.at.mm) for line in lines if line.at]
     width = RULED + LANE
     return Drawing(

@@ -44,5 +44,5 @@ def _check(plan: Plan) -> str:
     finished = plan.figures.get("finished_length")
     if finished is None or not plan.drop.level:
         way = "above" if plan.top.lowered.mm < 0 else "below"
-        return f"The new top edge lies {plain(plan, abs(plan.top.lowered))} {way} the old one: check it at the old crease."
-    return f"From the new top edge to the pinned bottom edge the panel measures {plain(plan, finished.value)}: check it."
+        return f"The new top edge lies {plain(plan, abs(plan.top.lowered))} {way} the old crease: check it there."
+    return f"From the new top edge to the pinned bottom edge it must measure {plain(plan, finished.value)}: check it."
