@@ -29,7 +29,6 @@ def draw(plan: Plan) -> list[Drawing]:
     caption = (
         "Upper edge on the panel's top edge, back towards you: mark the tape's upper edge.",
         f"Held to the bought tape: it is {plain(plan, tape.width)} wide, its pockets hold the hooks at their line.",
-        "Short broken lines: stitching.",
     )
     rows = (tape.top + STITCHED_IN, tape.lower - STITCHED_IN) if tape.width > 3 * STITCHED_IN else ()
     return [draw_top_card("tape card", sorted(lines, key=lambda line: line.at), caption, plan.tape, rows)]
