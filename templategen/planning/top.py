@@ -107,7 +107,7 @@ def _refolding(spec: Spec, top: TopPlan) -> list[Notice]:
     if top.needed and not spec.heading.top_cut:
         way = "below" if top.lowered >= NOTHING else "above"
         there = f"{near(tape, top.doubled)} is doubled now" if top.doubled else "none is doubled now"
-        keeps = " A heading that needs no more than that leaves it as it is." if top.doubled else ""
+        keeps = " A heading that needs no more than is doubled now leaves it as it is." if top.doubled else ""
         text = (
             f"The top is folded anew: the new heading needs {near(tape, top.needed)} of doubled cloth, and {there}. "
             f"The new top edge comes {near(tape, abs(top.lowered))} {way} the old one, and the plan allows for it."

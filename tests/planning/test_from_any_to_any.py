@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from functools import lru_cache
+from functools import cache
 
 import pytest
 
@@ -19,7 +19,7 @@ KINDS = list(HEADINGS)
 BOTH = [(old, new) for old in KINDS for new in KINDS]
 
 
-@lru_cache(maxsize=None)
+@cache
 def start(old: str, new: str, units: str = "inch") -> Spec:
     """The starting spec for a panel that came with the one and gets the other."""
     return read_spec(starting_spec(units, {"panel.heading.style": old, "heading.style": new}))  # type: ignore[arg-type]

@@ -50,7 +50,8 @@ def top_texts(draw: st.DrawFn) -> str:
 
     def some(least: int, most: int) -> str:
         """Millimetres, or sixteenths of an inch."""
-        return f'"{draw(st.integers(least, most))} mm"' if metric else f'"{draw(st.integers(least, most)) * 10 // 16}/16 in"'
+        number = draw(st.integers(least, most))
+        return f'"{number} mm"' if metric else f'"{number * 10 // 16}/16 in"'
 
     fields["panel.top_turn"] = some(0, 15)
     fields["heading.top_cut"] = draw(st.sampled_from(['"0 mm"', '"0 mm"', some(10, 150)]))
