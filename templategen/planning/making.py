@@ -19,7 +19,7 @@ from .lines import line_of
 from .offcut import offcut_figures, plan_offcut
 from .plan import HeadingPlan, OffcutPlan, Plan
 from .sides import plan_mitre, side_figures, side_notices
-from .top import plan_top, top_figures
+from .top import fold_figures, plan_top, top_figures, top_notices
 from .widths import made_count, made_width
 
 
@@ -42,6 +42,7 @@ def make_plan(spec: Spec) -> Plan:
         Section("hang", "How it hangs", hangs),
         Section("drop", f"From {line_of(spec).the} to the cut", drop_figures(spec, drop, hem_kind.terms(spec, hem))),
         Section("hem", "The new hem", hem_figures(hem_kind.figures(spec, hem), spec, shrinkage)),
+        Section("top", "The top, folded anew", fold_figures(spec, top)),
         Section("heading", kind.title, kind.figures(spec, heading)),
         Section("sides", "Sides and corners", side_figures(spec, mitre)),
         Section("weights", "The weights", weight_figures(spec, weights)),
@@ -57,8 +58,8 @@ def make_plan(spec: Spec) -> Plan:
         *side_notices(spec, hem),
         *weight_notices(spec, weights, hem),
         *lining_notices(spec, drop),
+        *top_notices(spec, top),
         *kind.notices(spec, heading),
-        *advice.old_holes_notices(spec),
         *advice.offcut_notices(spec, offcut),
         *advice.fullness_notices(spec),
         *cloth_notices,
@@ -91,6 +92,8 @@ def counts_of(spec: Spec, heading: HeadingPlan, offcut: OffcutPlan) -> dict[str,
         counts[things] = heading.on_each
     if weights := plan_weights(spec):
         counts["weights"] = weights.count
+    for name, on_each in heading.needs:
+        counts |= {name: on_each, f"{name}_needed": on_each * made_count(spec)}
     if plan := offcut.pieces:
         counts |= {
             f"{things}_needed": plan.needed,

@@ -126,6 +126,9 @@ class HeadingPlan:
     """Centre to centre; nothing where there are fewer than two."""
     lines: tuple[GaugeLine, ...] = ()
     """What the heading card shows, from the panel's top edge down; none where it needs no card."""
+    needs: tuple[tuple[str, int], ...] = ()
+    """What each panel takes that is bought by number, and how many: ("hooks", 9). Where there is any, the marks are
+    places and no things."""
 
     @property
     def count(self) -> int:

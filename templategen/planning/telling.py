@@ -88,9 +88,8 @@ def columns(entries: list[str]) -> list[str]:
 def _counts(plan: Plan) -> list[str]:
     heading, panels = plan.heading, plural(plan.panels, "panel")
     rows = []
-    if heading.marks:
-        needed = f"× {panels} = {heading.on_each * plan.panels} needed"
-        rows.append(_row(f"{heading.thing}s", f"{heading.on_each} on each panel", needed))
+    for name, on_each in heading.needs or (((f"{heading.thing}s", heading.on_each),) if heading.marks else ()):
+        rows.append(_row(name, f"{on_each} on each panel", f"× {panels} = {on_each * plan.panels} needed"))
     rows += _pieces(plan.offcut.pieces) if plan.offcut.pieces else []
     rows.append(_row("fullness", f"{decimal(float(plan.ratios['fullness']))} times", fullness_working(plan.spec)))
     return ["Counts", *chain.from_iterable(rows)]

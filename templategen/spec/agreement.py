@@ -54,6 +54,7 @@ def disagreements(answers: Answers) -> Iterator[Fault]:
     yield from _sides(answers)
     yield from _loops(answers)
     yield from _rings(answers)
+    yield from _tape(answers)
     yield from _inset(answers)
     yield from _eyelets(answers)
     yield from _paper(answers)
@@ -166,6 +167,21 @@ def _rings(answers: Answers) -> Iterator[Fault]:
             "panel.heading.drop", answers.typed("panel.heading.drop"),
             f"less than the rod is thick, {answers.typed('rod.diameter')}, and a ring round it holds the cloth below "
             "its underside; measure from the top of the rod, and write at least as much",
+        )
+
+
+def _tape(answers: Answers) -> Iterator[Fault]:
+    if answers.given("heading.pocket") and answers.given("heading.set_below"):
+        yield Fault(
+            "heading.pocket", answers.typed("heading.pocket"),
+            "heading.set_below says too where the hooks hold; write one or the other",
+        )
+    lengths = answers.all_of("heading.pocket", "heading.tape_width")
+    if lengths and lengths[0] > lengths[1]:
+        width = answers.typed("heading.tape_width") or "1 in where it is left out"
+        yield Fault(
+            "heading.pocket", answers.typed("heading.pocket"),
+            f"below the tape's lower edge; write at most heading.tape_width, {width}",
         )
 
 

@@ -8,6 +8,7 @@ from types import MappingProxyType
 from ..drawing import Drawing
 from ..planning import Plan
 from . import (
+    casing_card,
     cut_gauge,
     eyelet_card,
     half_strip,
@@ -19,6 +20,7 @@ from . import (
     pleat_strip,
     spacing_strip,
     tab_card,
+    tape_card,
 )
 from .choices import Choices
 from .strips import copies
@@ -36,6 +38,8 @@ TEMPLATES: Mapping[str, Callable[[Plan], list[Drawing]]] = MappingProxyType(
         "tab card": tab_card.draw,
         "hook height card": hook_height_card.draw,
         "ring height card": hook_height_card.draw_for_rings,
+        "casing card": casing_card.draw,
+        "tape card": tape_card.draw,
     }
 )
 """Every template by its name. A new one is a module and a line here."""

@@ -86,8 +86,8 @@ def draw(plan: Plan) -> list[Drawing]:
         items += _loop(at, loops.thing_width.mm / 2, end)
     for row, turned in zip(rows, (False, True), strict=True):
         items += (item for label in row for item in label.items(turned))
-        items += _end_words(row, end, odd, turned)
-        items += _turn_words(row, turned)
+        ends = [*_end_words(row, end, odd, turned)]
+        items += (*ends, *_turn_words(row, turned, ends))
     right = zip(reversed(loops.marks[len(places) :]), places, strict=False)
     high = AT_EDGE if loops.pitch.mm - loops.thing_width.mm >= _ROOM_BETWEEN_LOOPS else _CLEAR
     return [
@@ -206,12 +206,15 @@ def _end_words(row: Sequence[_Label], end: Fraction, odd: bool, turned: bool) ->
             return
 
 
-def _turn_words(row: Sequence[_Label], turned: bool) -> Iterator[Item]:
-    """When this long edge is laid to the panel's top edge: in the first space that leaves room for a join besides."""
+def _turn_words(row: Sequence[_Label], turned: bool, ends: Sequence[Item]) -> Iterator[Item]:
+    """When this long edge is laid to the panel's top edge: in the first space that leaves room for a join besides,
+    clear of the words at the ``ends``."""
     words = "then, turned: this edge for the right half" if turned else "first: this edge for the left half"
     taken = width_of(words, END_SIZE)
     for before, after in pairwise(row):
         if after.left - before.right >= taken + 2 * BETWEEN_LABELS + _BESIDE:
             y, turn, anchor = (BASE - DEPTH, 180, Anchor.END) if turned else (-BASE, 0, Anchor.START)
-            yield Text(before.right + _BESIDE, y, words, END_SIZE, anchor, turn=turn)
-            return
+            text = Text(before.right + _BESIDE, y, words, END_SIZE, anchor, turn=turn)
+            if not any(text.bounds.meets(end.bounds, BETWEEN_LABELS) for end in ends):
+                yield text
+                return

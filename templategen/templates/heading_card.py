@@ -7,7 +7,6 @@ from math import ceil
 
 from ..drawing import Drawing, Lane, LineType, Mark, path
 from ..planning import Plan
-from ..planning.plan import GaugeLine
 from .gauge_lines import rule_of
 from .headings import HEADING_WORDS
 from .registering import AT_EDGE, AT_OTHER_EDGE
@@ -23,11 +22,10 @@ HEADROOM = 6
 def draw(plan: Plan) -> list[Drawing]:
     """The card, read with the panel's top edge below, nearest to the reader; none for a heading without lines.
 
-    Its base edge is laid along the top edge. Where the top is folded anew, it is first laid on the raw edge,
-    and folds as the hem gauge card does.
+    Its base edge is laid along the top edge.
     """
     heading = plan.heading
-    lines = [*folding(plan), *heading.lines]
+    lines = heading.lines
     if not lines:
         return []
     rules = [Rule(Fraction(0), None, "", "base edge: the panel's top edge")]
@@ -35,15 +33,10 @@ def draw(plan: Plan) -> list[Drawing]:
     items, reach = rule(rules, RULED)
     longest = max(line.length for line in lines).mm
     end = Fraction(max(ceil(max(reach, float(longest)) + HEADROOM), SHORTEST))
-    folded = (
-        "Top folded anew: base edge on the raw edge, mark at top fold-to line 1, bring the edge to it; base edge on "
-        "that fold, mark at top fold-to line 2, bring the fold to it.",
-    )
     return [
         Drawing(
             name="heading card",
             caption=(
-                *(folded if folding(plan) else ()),
                 "Lay the panel with its top edge nearest to you, the base edge on it.",
                 *HEADING_WORDS[heading.style].card(plan, heading),
             ),
@@ -64,11 +57,3 @@ def draw(plan: Plan) -> list[Drawing]:
         )
     ]
 
-
-def folding(plan: Plan) -> tuple[GaugeLine, ...]:
-    """The lines that the top is folded to, where it is folded anew: the fold law of a double-fold hem."""
-    turn, deep = plan.spec.heading.top_turn, plan.top.needed
-    if not plan.top.refolded or not deep:
-        return ()
-    first = (GaugeLine("top fold-to line 1", 2 * turn, "mark"),) if turn else ()
-    return (*first, GaugeLine("top fold-to line 2", 2 * deep, "mark"))

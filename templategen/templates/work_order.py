@@ -16,6 +16,7 @@ from .headings import HEADING_WORDS
 from .hems import HEM_WORDS
 from .places import MOST_PLACES, place_of
 from .said import Step, plain
+from .top_steps import refolding
 
 LEVELS = {"stop": "Stop", "warning": "Warning", "note": "Note"}
 NUMBERS = ("drop", "hem", "heading", "hang", "offcut")
@@ -64,6 +65,7 @@ def steps_of(plan: Plan, choices: Choices) -> list[Step]:
         *corner_steps(plan),
         *lining_steps(plan),
         *tucking(plan),
+        *refolding(plan, heading.holds_the_fold),
         *heading.steps(plan, plan.heading, choices),
         _hanging(plan, heading.hung),
         *letting_out(plan),

@@ -154,8 +154,6 @@ CASES: list[tuple[str, str, dict[str, Any], dict[str, Any]]] = [
         {"rod.projection": "3 5/8 in", **moved(count=8, edge_inset="1 9/16 in")},
         {"rod.projection": "3 5/8 in", **moved(count=8, edge_inset="1 5/8 in")},
     ),
-    ("old_eyelets_stay", "note", CAME_WITH | moved(top_cut="1 15/16 in"), CAME_WITH | moved(top_cut="2 in")),
-    ("old_eyelets_stay", "note", CAME_WITH, {}),
     ("eyelets_no_overlap", "warning", {"rod.overlap": "1/16 in"}, {"rod.overlap": "0 in"}),
     ("eyelets_no_return", "note", {"rod.returns": "1/16 in"}, {"rod.returns": "0 in"}),
 ]

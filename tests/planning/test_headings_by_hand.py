@@ -10,7 +10,6 @@ from templategen.lengths import NOTHING, Length, inches, read_length
 from templategen.planning import Plan
 from templategen.planning.headings import HEADINGS
 from templategen.planning.headings.pleats import PleatPlan
-from templategen.planning.headings.tape import TapePlan
 
 from .building import codes, planned
 
@@ -26,7 +25,7 @@ def with_heading(style: str, changes: dict[str, Any] | None = None, **fields: An
 
 
 TABS = {"gap": "2 in"}
-HOOKS = {"carrier_drop": "1 1/2 in", "hook_set": "1/2 in"}
+HOOKS = {"drop": "1 1/2 in", "set_below": "1/2 in"}
 EYELETS = {"eyelet_inside": "1 in", "eyelet_outside": "1 3/4 in", "eyelet_centre": "1 3/8 in"}
 PLEATS = {**HOOKS, "heading_depth": "3 in"}
 TAPE = {**HOOKS, "tape_width": "1 in"}
@@ -45,7 +44,7 @@ def test_offsets_are_those_of_the_trade() -> None:
     assert offset(with_heading("rings", drop="1 1/2 in", set_below="1 in")) == inches("1/2")
     assert offset(with_heading("hooks", drop="1 1/2 in", set_below="1/2 in")) == inches(1)
     assert offset(with_heading("pinch pleats", **PLEATS)) == inches(1)
-    assert offset(with_heading("gathering tape", **TAPE)) == inches(1)
+    assert offset(with_heading("gathering tape", **HOOKS)) == inches(1)
 
 
 PLEATED = {
@@ -87,14 +86,6 @@ def test_pairs_get_a_strip_for_either_side_and_single_panels_one() -> None:
     assert single.heading.marks[0].at == single.heading.last
 
 
-def test_tape_covers_the_raw_edge_and_is_long_enough_for_its_turns() -> None:
-    plan = with_heading("gathering tape", **TAPE)
-    tape = plan.heading
-    assert isinstance(tape, TapePlan)
-    assert tape.tape == inches(55) and tape.tape_top < tape.fold_over < tape.tape_bottom
-    assert [mark.at for mark in tape.marks] == [inches(9 * i) for i in range(1, 6)]
-
-
 NOTICES: list[tuple[str, str, dict[str, Any], dict[str, Any], dict[str, Any], dict[str, Any]]] = [
     # code, style, fields, rest, fields just inside, rest just inside
     ("nothing_to_pleat", "pinch pleats", {**PLEATS, "finished_width": "54 in"}, {},
@@ -111,15 +102,6 @@ NOTICES: list[tuple[str, str, dict[str, Any], dict[str, Any], dict[str, Any], di
      {**PLEATS, "finished_width": "27 in"}, {}),
     ("return_at_ends_only", "pinch pleats", PLEATS, {"rod.returns": "3 in", "panel.count": 3},
      PLEATS, {"rod.returns": "3 in", "panel.count": 2}),
-    ("raw_edge_beside_tape", "gathering tape", {**TAPE, "fold_over": "1 in"}, {},
-     {**TAPE, "fold_over": "15/16 in"}, {}),
-    ("hooks_beside_tape", "gathering tape", {**TAPE, "hook_set": "1 1/16 in"}, {}, {**TAPE, "hook_set": "1 in"}, {}),
-    ("nothing_to_gather", "gathering tape", {**TAPE, "finished_width": "54 in"}, {},
-     {**TAPE, "finished_width": "53 in"}, {}),
-    ("gathers_unusual", "gathering tape", {**TAPE, "finished_width": "27 1/16 in"}, {},
-     {**TAPE, "finished_width": "27 in"}, {}),
-    ("new_casing_too_tight", "casing", {"depth": "1 1/8 in"}, {}, {"depth": "1 3/16 in"}, {}),
-    ("new_casing_tight", "casing", {"depth": "1 7/16 in"}, {}, {"depth": "1 1/2 in"}, {}),
 ]  # fmt: skip
 
 

@@ -57,7 +57,7 @@ KITS = {
     "pinch pleats": dict(
         width="70 in", paper="a4", rod='overlap = "2 in"\nreturns = "3 in"',
         rest='[hem]\nstyle = "single fold with tape"\ndepth = "4 in"\n'
-        '[heading]\nstyle = "pinch pleats"\ncarrier_drop = "1 1/2 in"\nhook_set = "1/2 in"\nheading_depth = "3 in"\n'
+        '[heading]\nstyle = "pinch pleats"\ndrop = "1 1/2 in"\nset_below = "1/2 in"\nheading_depth = "3 in"\n'
         'pleats = 7\nlast_back = "2 in"',
     ),
     "tabs": dict(
@@ -68,8 +68,8 @@ KITS = {
     "gathering tape": dict(
         width="54 in", paper="a4", rod="",
         rest='[hem]\nstyle = "faced"\ndepth = "2 in"\nturn_under = "1/2 in"\n'
-        '[heading]\nstyle = "gathering tape"\ncarrier_drop = "1 1/2 in"\nhook_set = "1 1/4 in"\ntape_width = "3 in"\n'
-        'tape_below = "3/4 in"',
+        '[heading]\nstyle = "gathering tape"\ndrop = "1 1/2 in"\nset_below = "1 1/4 in"\ntape_width = "3 in"\n'
+        'tape_top = "3/4 in"',
     ),
 }  # fmt: skip
 

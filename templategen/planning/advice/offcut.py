@@ -5,8 +5,8 @@ from __future__ import annotations
 from ...lengths import Length
 from ...lengths.counting import plural
 from ...spec import Spec
-from ..choices import LEAST_LOOP_WIDTH
 from ..figures import Notice
+from ..heading_choices import LEAST_LOOP_WIDTH
 from ..plan import OffcutPlan, PiecesPlan
 from ..wording import at_most, near
 

@@ -12,10 +12,10 @@ from .back_loops import BACK_LOOPS
 from .casing import CASING
 from .eyelets import EYELETS
 from .face import AnyHeading, Hang, HangTerm, HeadingKind, Tube
+from .gathering_tape import GATHERING_TAPE
 from .pleats import BOX_PLEATS, INVERTED_BOX_PLEATS, PINCH_PLEATS
 from .points import HOOKS, RINGS
 from .tabs import TABS
-from .tape import GATHERING_TAPE
 
 HEADINGS: Mapping[str, AnyHeading] = {
     kind.name: kind

@@ -13,8 +13,8 @@ from ...lengths import NOTHING, Length
 from ...lengths.counting import plural
 from ...spec import Spec
 from .. import spacing
-from ..choices import CORNER_SHARE, FEWEST_LOOPS, MOST_LOOPS
 from ..figures import Notice
+from ..heading_choices import CORNER_SHARE, FEWEST_LOOPS, MOST_LOOPS
 from ..plan import HeadingMark, HeadingPlan
 from ..widths import made_width
 from ..wording import at_least, at_most, near, say, stepping

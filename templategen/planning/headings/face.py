@@ -99,6 +99,8 @@ class HeadingKind(Generic[H, P]):
     """What looks wrong with it."""
     takes_up: TakesUp = "flat"
     """How it takes up the cloth that is more than it covers."""
+    openings: Callable[[Spec, H], Length] = lambda spec, heading: NOTHING
+    """How far below the top edge it leaves openings that stay, where a panel came with it: the holes of eyelets."""
     pieces: Callable[[P], Pieces | None] = lambda plan: None
     """The pieces it takes, to be cut from the offcuts; None where it takes none."""
 

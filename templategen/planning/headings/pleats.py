@@ -16,9 +16,9 @@ from typing import Literal
 from ...lengths import NOTHING, Length, Tape
 from ...spec import Spec
 from ...spec.headings import BoxPleats, InvertedBoxPleats, PinchPleats
-from ..choices import BOX_AS_WIDE_AS_ITS_SPACE, PLEAT_FULLNESS, PLEAT_SIZES, PLEAT_SPACE
 from ..figures import Figure, Notice
 from ..fullness import run
+from ..heading_choices import BOX_AS_WIDE_AS_ITS_SPACE, HOOK_BELOW_RINGS, PLEAT_FULLNESS, PLEAT_SIZES, PLEAT_SPACE
 from ..plan import GaugeLine, HeadingMark, HeadingPlan
 from ..widths import made_count, made_width
 from ..wording import at_least, beside_the_rod, decimal, near, say, term
@@ -44,6 +44,8 @@ class PleatPlan(HeadingPlan):
     """Return edge to the first pleat."""
     last: Length
     """Last pleat to the leading edge."""
+    hooks_below: Length
+    """Panel's top edge down to the hooks' bends."""
     leading: Edge
     """Where the leading edge is, the back towards you; for a pair, on the panels that hang on the left as seen from
     the front."""
@@ -59,9 +61,14 @@ class PleatPlan(HeadingPlan):
         return False
 
 
+def hooks_below(heading: Pleats) -> Length:
+    """Panel's top edge down to the hooks' bends: given, or so that the edge just touches the rings."""
+    return HOOK_BELOW_RINGS if heading.set_below is None else heading.set_below
+
+
 def hang(spec: Spec, heading: Pleats) -> Hang:
     """The hooks' bends hang the carrier's drop below the rod's top, the top edge above them."""
-    terms = HangTerm("hooks below the top edge", heading.hook_set), HangTerm("carrier's drop", -heading.carrier_drop)
+    terms = HangTerm("hooks below the top edge", hooks_below(heading)), HangTerm("carrier's drop", -heading.drop)
     return Hang(heading.style, terms)
 
 
@@ -113,10 +120,11 @@ def lay_out(spec: Spec, heading: Pleats) -> PleatPlan:
         space=space,
         first=first,
         last=heading.last_back,
+        hooks_below=hooks_below(heading),
         leading=leading,
         mirrored=spec.panel.leading_edge == "pair" and made_count(spec) > 1,
         lines=(
-            *((GaugeLine("hook's bend", heading.hook_set, "mark"),) if heading.hook_set else ()),
+            *((GaugeLine("hook's bend", hooks_below(heading), "mark"),) if hooks_below(heading) else ()),
             GaugeLine("pleats are sewn to here", heading.heading_depth, "stitch"),
         ),
     )
@@ -134,8 +142,8 @@ def hang_figures(spec: Spec, pleats: PleatPlan) -> tuple[Figure, ...]:
     """Drop and depth of the hooks."""
     given = pleats.given
     return (
-        Figure("carrier_drop", "carrier's drop", given.carrier_drop, "as given: the rod's top down to what holds"),
-        Figure("hook_set", "hook below edge", given.hook_set, "as given: down from the top edge"),
+        Figure("carrier_drop", "carrier's drop", given.drop, "as given: the rod's top down to what holds"),
+        Figure("hook_set", "hook below edge", pleats.hooks_below, "as given: down from the top edge"),
     )
 
 

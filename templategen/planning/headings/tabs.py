@@ -11,7 +11,8 @@ from ...lengths import NOTHING, Length, Tape
 from ...spec import Spec
 from ...spec.headings import Tabs
 from .. import hanging, spacing
-from ..choices import (
+from ..figures import Figure, Notice
+from ..heading_choices import (
     DOUBLED_BEYOND,
     LEAST_DOUBLED,
     LEAST_TAB_GAP,
@@ -21,7 +22,6 @@ from ..choices import (
     TAB_PITCH_LIMITS,
     TAB_WIDTH,
 )
-from ..figures import Figure, Notice
 from ..plan import HeadingPlan, Pieces
 from ..widths import made_width
 from ..wording import near, say, term

@@ -9,11 +9,11 @@ from pydantic import Field
 from .back_loops import BackLoops
 from .casing import Casing
 from .eyelets import Eyelets
+from .gathering_tape import GatheringTape
 from .hooks import Hooks
 from .pleats import BoxPleats, InvertedBoxPleats, PinchPleats
 from .rings import Rings
 from .tabs import Tabs
-from .tape import GatheringTape
 
 Heading = Annotated[
     BackLoops

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from typing import Annotated, ClassVar
 
-from ...lengths import NOTHING, Length, inches, millimetres
+from ...lengths import NOTHING, Length, inches
 from ..about import MORE_THAN_NOTHING, NOTHING_OR_MORE, About, Limit
 from ..table import MOST_1_M, MOST_60_M, MOST_100_MM, Table
 
@@ -23,15 +23,6 @@ MAX_PITCH = About(
     "the most there may be from the centre of one to that of the next", "10 in", "250 mm",
     left_out="chosen by the kind of heading and the weight of the cloth", asked=False,
     least=MORE_THAN_NOTHING, most=MOST_60_M)  # fmt: skip
-CARRIER_DROP = About(
-    "from the top of the rod or track down to the point that holds the cloth: the ring's eye, the clip's jaw, the "
-    "hook's bend", "1 1/2 in", "38 mm",
-    "Hang one ring, clip or hook on the rod and measure it as it hangs.",
-    least=Limit(millimetres(-200), "−200 mm (about −8 in)"), most=MOST_1_M)  # fmt: skip
-HOOK_SET = About(
-    "from the panel's top edge down to where the hook's bend sits", "1/2 in", "12 mm",
-    "The deeper the hooks are set, the higher the panel hangs, and the more its top stands above the carriers.",
-    least=NOTHING_OR_MORE, most=MOST_1_M)  # fmt: skip
 FINISHED_WIDTH = About(
     "the width of one panel when it is pleated or gathered, its return and overlap with it", "33 in", "840 mm",
     left_out="the panel's share of rod, overlap and returns", asked=False,

@@ -13,7 +13,7 @@ DROP = About(
 SET_BELOW = About(
     "how far below the panel's top edge the rings, clips or hooks hold it", "3/8 in", "10 mm",
     "0 where they hold the very edge.",
-    left_out="0 for rings and clips; for hooks chosen by what they hang on", asked=False,
+    left_out="0 for rings and clips; for hooks chosen by what they hang on; for a tape by its pocket", asked=False,
     least=NOTHING_OR_MORE, most=MOST_1_M)  # fmt: skip
 RING_INSIDE = About(
     "the inner diameter of the rings", "1 1/4 in", "32 mm",

@@ -7,7 +7,8 @@ from typing import Annotated, ClassVar, Literal
 from ...lengths import Length, inches
 from ..about import MORE_THAN_NOTHING, About, Limit
 from ..table import MOST_1_M
-from .face import CARRIER_DROP, FINISHED_WIDTH, HOOK_SET, HeadingTable
+from .face import FINISHED_WIDTH, HeadingTable
+from .hanging_on import DROP, SET_BELOW
 
 _PLEATS = About(
     "the number of pleats on each panel", 7, 7,
@@ -24,10 +25,10 @@ _HEADING_DEPTH = About(
 class PleatTable(HeadingTable):
     """What all hand-folded pleats have."""
 
-    HANGS_BY: ClassVar[tuple[str, ...]] = ("carrier_drop", "hook_set")
+    HANGS_BY: ClassVar[tuple[str, ...]] = ("drop", "set_below")
 
-    carrier_drop: Annotated[Length, CARRIER_DROP]
-    hook_set: Annotated[Length, HOOK_SET]
+    drop: Annotated[Length, DROP]
+    set_below: Annotated[Length | None, SET_BELOW] = None
     finished_width: Annotated[Length | None, FINISHED_WIDTH] = None
     pleats: Annotated[int | None, _PLEATS] = None
     last_back: Annotated[Length, _LAST_BACK] = inches(2)

@@ -8,11 +8,11 @@ from .back_loops import BACK_LOOPS
 from .casing import CASING
 from .eyelets import EYELETS
 from .face import AnyWords, HeadingWords
+from .gathering_tape import GATHERING_TAPE
 from .hooks import HOOKS
 from .pleats import BOX_PLEATS, INVERTED_BOX_PLEATS, PINCH_PLEATS
 from .rings import RINGS
 from .tabs import TABS
-from .tape import GATHERING_TAPE
 
 HEADING_WORDS: Mapping[str, AnyWords] = {
     words.name: words

@@ -18,12 +18,25 @@ def made(plan: Plan, casing: CasingPlan) -> str:
 
 
 def steps(plan: Plan, casing: CasingPlan, choices: Choices) -> Iterator[Step]:
-    """The rows of stitching."""
-    rows = [f"{plain(plan, casing.stitch_line)} below the top edge, for the casing's stitch line"]
-    if casing.header:
-        rows.insert(0, f"{plain(plan, casing.header)} below the top edge, under the header")
-    where = " and again ".join(rows)
-    yield f"Stitch right across, through both layers, {where}. Unpick old rows that would stop the rod.", True
+    """The rows that are unpicked, and those that are stitched."""
+    if casing.unpicked:
+        rows = " and ".join(plain(plan, row) for row in casing.unpicked)
+        yield f"Unpick the old stitching {rows} below the top edge: it would stop the rod.", True
+    if not casing.new_rows:
+        yield "The casing is stitched as it is to be: look whether its rows still hold.", True
+        return
+    said = {casing.header: "under the header", casing.stitch_line: "for the casing's stitch line"}
+    where = " and again ".join(f"{plain(plan, row)} below the top edge, {said[row]}" for row in casing.new_rows)
+    yield (
+        "Lay the casing card's upper edge on the panel's top edge, here and there along it, and mark its lines. Stitch "
+        f"right across, through both layers, {where}. Leave the ends open for the rod.",
+        True,
+    )
 
 
-CASING = HeadingWords(name="casing", made=made, hung="its casing", steps=steps, strip=lambda plan, casing: ())
+def _strip(plan: Plan, casing: CasingPlan) -> tuple[str, ...]:
+    """Nothing: it has no marks, and so no strip."""
+    return ()
+
+
+CASING = HeadingWords(name="casing", made=made, hung="its casing", steps=steps, strip=_strip, holds_the_fold=True)

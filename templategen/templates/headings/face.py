@@ -30,6 +30,8 @@ class HeadingWords(Generic[P]):
     """What the lines of the spacing strip mean, besides the centres, and what else its user must know."""
     card: Callable[[Plan, P], tuple[str, ...]] = lambda plan, heading: ()
     """How the heading card is used; written on it."""
+    holds_the_fold: bool = False
+    """Whether its own stitching holds the fold along the top, where that is folded anew."""
 
 
 AnyWords = HeadingWords[Any]

@@ -60,7 +60,7 @@ def steps(plan: Plan, pleats: PleatPlan, choices: Choices) -> Iterator[Step]:
         True,
     )
     yield (
-        f"Set a hook behind each pleat and one at either edge, its bend {plain(plan, pleats.given.hook_set)} below the "
+        f"Set a hook behind each pleat and one at either edge, its bend {plain(plan, pleats.hooks_below)} below the "
         "top edge.",
         True,
     )

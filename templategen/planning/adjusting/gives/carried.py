@@ -13,7 +13,7 @@ from .face import HeadingGive
 def _below_edge(plan: Plan) -> Length:
     heading = plan.heading
     assert isinstance(heading, PointPlan | PleatPlan), "these are the hooks' own"
-    return heading.set_below if isinstance(heading, PointPlan) else heading.given.hook_set
+    return heading.set_below if isinstance(heading, PointPlan) else heading.hooks_below
 
 
 def limits(plan: Plan) -> tuple[Length, Length]:

@@ -10,8 +10,8 @@ from ....lengths import Length, Tape
 from ....spec import Spec
 from ....spec.headings import BackLoops
 from ... import spacing
-from ...choices import INSET_BEYOND_HALF, LOOP_WIDTH, NARROW_SHARE
 from ...figures import Figure
+from ...heading_choices import INSET_BEYOND_HALF, LOOP_WIDTH, NARROW_SHARE
 from ...plan import Pieces
 from ...widths import made_width
 from ...wording import near, say, term

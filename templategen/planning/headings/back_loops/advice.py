@@ -5,8 +5,8 @@ from __future__ import annotations
 from ....lengths import NOTHING, Length
 from ....spec import Spec
 from ... import hanging
-from ...choices import EASY_TUBE_IN_DIAMETERS, LEAST_EDGE_GAP
 from ...figures import Notice
+from ...heading_choices import EASY_TUBE_IN_DIAMETERS, LEAST_EDGE_GAP
 from ...wording import at_least, at_most, near
 from .. import along
 from .plan import LoopPlan

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ....lengths import Length
 from ....spec import Spec
 from ....spec.headings import BackLoops
-from ...choices import INSET_BEYOND_HALF, INSET_STEP, LOOP_WIDTH, NARROW_SHARE, PITCH_LIMITS
+from ...heading_choices import INSET_BEYOND_HALF, INSET_STEP, LOOP_WIDTH, NARROW_SHARE, PITCH_LIMITS
 from ...widths import made_width
 from .. import along
 

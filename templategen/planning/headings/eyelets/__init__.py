@@ -11,10 +11,10 @@ from ....lengths.counting import plural
 from ....spec import Spec
 from ....spec.headings import Eyelets
 from ... import spacing
-from ...choices import CLOTH_ROUND_EYELET, CLOTH_ROUND_RIM, EYELET_PITCHES, EYELET_RIM, NARROW_SHARE
 from ...figures import Figure
 from ...folds import fold, turning_ring
 from ...fullness import run
+from ...heading_choices import CLOTH_ROUND_EYELET, CLOTH_ROUND_RIM, EYELET_PITCHES, EYELET_RIM, NARROW_SHARE
 from ...plan import HeadingMark
 from ...widths import made_count, made_width
 from ...wording import near, say, term
@@ -211,11 +211,17 @@ def _count_working(spec: Spec, eyelets: EyeletPlan) -> str:
     )
 
 
+def openings(spec: Spec, heading: Eyelets) -> Length:
+    """The lower edge of the holes, down from the top edge."""
+    return centre(spec, heading) + cut_circle(heading) / 2
+
+
 EYELETS = HeadingKind(
     name="eyelets",
     title="The eyelets",
     marks_said="Eyelet centres",
     edge="top",
+    openings=openings,
     hang=hang,
     explain=explain,
     doubled=doubled,

@@ -8,9 +8,9 @@ from ....lengths import NOTHING, Length
 from ....lengths.counting import plural
 from ....spec import Spec
 from ... import spacing
-from ...choices import CLOTH_ROUND_EYELET, EYELET_PITCHES, EYELET_PLAY, LEAST_RIM_GAP
 from ...figures import Notice
 from ...folds import turning_ring
+from ...heading_choices import CLOTH_ROUND_EYELET, EYELET_PITCHES, EYELET_PLAY, LEAST_RIM_GAP
 from ...widths import made_width
 from ...wording import at_least, at_most, near
 from .plan import EyeletPlan

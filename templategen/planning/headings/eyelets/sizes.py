@@ -6,7 +6,7 @@ from ....lengths import NOTHING, Length
 from ....spec import Spec
 from ....spec.headings import Eyelets
 from ... import fullness
-from ...choices import (
+from ...heading_choices import (
     CLOTH_ROUND_EYELET,
     CLOTH_ROUND_RIM,
     CUT_BEYOND_RING,

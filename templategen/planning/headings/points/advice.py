@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from ....lengths import NOTHING, Length
 from ....spec import Spec
-from ...choices import FOLD_OFF_WALL, RING_EASE_RANGE, STANDS_UP
 from ...figures import Notice
+from ...heading_choices import FOLD_OFF_WALL, RING_EASE_RANGE, STANDS_UP
 from ...wording import at_least, at_most, near
 from .. import along
 from .laying_out import pitch_limit

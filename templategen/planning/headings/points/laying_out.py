@@ -6,7 +6,8 @@ from ....lengths import NOTHING, Length, Tape
 from ....spec import Spec
 from ....spec.headings import Hooks, Rings
 from ... import spacing
-from ...choices import (
+from ...figures import Figure
+from ...heading_choices import (
     DOUBLED_BEYOND,
     HOOK_BELOW_RINGS,
     LEAST_DOUBLED,
@@ -15,7 +16,6 @@ from ...choices import (
     RING_PITCH_LIMITS,
     STANDS_UP,
 )
-from ...figures import Figure
 from ...widths import made_width
 from ...wording import near, say, term
 from .. import along

@@ -1,0 +1,48 @@
+"""How the top is cut and folded anew, where the new heading asks for it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from ..planning import Plan
+from .said import Step, plain
+
+
+def refolding(plan: Plan, holds_the_fold: bool) -> Iterator[Step]:
+    """Letting down or cutting off, then the folds; ``holds_the_fold`` where the heading's own stitching holds them."""
+    top, cut, turn = plan.top, plan.spec.heading.top_cut, plan.spec.heading.top_turn
+    if not top.refolded:
+        return
+    if cut:
+        yield (
+            f"Draw a line right across {plain(plan, cut)} below the panel's top edge, with a long rule, and cut on it. "
+            "Unpick what is left of the old heading and take its loose layers away.",
+            True,
+        )
+    elif top.doubled:
+        yield "Unpick the stitching of the old top, let it down and press it flat: its raw edge is now the top.", True
+    if not top.needed:
+        yield "Bind or zigzag the raw edge of the top closely: the new heading does not fold it over.", True
+        return
+    edge, first = "raw edge", ""
+    if turn:
+        first = (
+            f"Draw a line {plain(plan, 2 * turn)} from the raw edge, bring the edge to it and press: "
+            f"{plain(plan, turn)} is turned under. "
+        )
+        edge = "fold"
+    held = "Pin it: the rows of the new heading hold it." if holds_the_fold else "Stitch it close to its lower edge."
+    yield (
+        f"The top, folded to the back: {first}Draw a line {plain(plan, 2 * top.needed)} from the {edge}, bring the "
+        f"{edge} to it and press: the top is {plain(plan, top.needed)} deep. {held} {_check(plan)}",
+        True,
+    )
+
+
+def _check(plan: Plan) -> str:
+    """What is measured to see that it is right: the finished length, where it is one."""
+    finished = plan.figures.get("finished_length")
+    if finished is None or not plan.drop.level:
+        way = "above" if plan.top.lowered.mm < 0 else "below"
+        return f"The new top edge lies {plain(plan, abs(plan.top.lowered))} {way} the old crease: check it there."
+    return f"From the new top edge to the pinned bottom edge it must measure {plain(plan, finished.value)}: check it."
