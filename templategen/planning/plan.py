@@ -126,6 +126,9 @@ class HeadingPlan:
     """Centre to centre; nothing where there are fewer than two."""
     lines: tuple[GaugeLine, ...] = ()
     """What the heading card shows, from the panel's top edge down; none where it needs no card."""
+    mirrored: bool = False
+    """Whether half of the panels are made the other way round: then the marks are those of the panels that hang on the
+    left as seen from the front."""
 
     @property
     def count(self) -> int:
@@ -263,6 +266,13 @@ class Plan:
     ratios: Mapping[str, Fraction]
     notices: tuple[Notice, ...]
     """Stops first, then warnings, then notes."""
+
+    @property
+    def mirrored_marks(self) -> tuple[HeadingMark, ...]:
+        """The marks of the panels that are made the other way round, from the left end; none where all are alike."""
+        if not self.heading.mirrored:
+            return ()
+        return tuple(HeadingMark(mark.label, self.width - mark.at) for mark in reversed(self.heading.marks))
 
     @property
     def stops(self) -> tuple[Notice, ...]:
