@@ -59,7 +59,18 @@ def offcut_figures(spec: Spec, drop: DropPlan, offcut: OffcutPlan) -> tuple[Figu
     turn = term(tape, 1, "old turn-under", panel.turn_under)
     nothing = ", so nothing"
     as_hung = f"all below the {start}"
+    gain = panel.hem + panel.turn_under
+    let_down = (
+        Figure(
+            "let_down_gain",
+            "old hem let down",
+            gain,
+            f"gains what is folded up in it: hem {say(tape, panel.hem)} "
+            f"{term(tape, 1, 'turn-under', panel.turn_under)}",
+        ),
+    )
     return (
+        *(let_down if gain and cut < panel.hem else ()),
         Figure(
             "offcut_depth",
             "offcut, as it hangs",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..lengths import Length
+from ..lengths import Length, Tape
 
 
 def pitch(width: Length, inset: Length, count: int) -> Length:
@@ -18,6 +18,12 @@ def positions(width: Length, inset: Length, count: int) -> tuple[Length, ...]:
     """
     span = width - 2 * inset
     return tuple(inset + span * i / (count - 1) for i in range(count))
+
+
+def stepped_off(tape: Tape, pitch: Length, count: int) -> Length:
+    """How far out the last of ``count`` marks comes where the pitch is stepped off as the tape shows it."""
+    shown = Length(round(pitch.mm / tape.step.mm) * tape.step.mm)
+    return abs(shown - pitch) * (count - 1)
 
 
 def fewest(width: Length, inset: Length, limit: Length, least: int, most: int) -> int:

@@ -35,14 +35,20 @@ def plan_top(spec: Spec) -> TopPlan:
 
 
 def top_figures(spec: Spec, top: TopPlan) -> tuple[Figure, ...]:
-    """The new top edge, where it is not the old one."""
-    if not top.refolded:
-        return ()
+    """The doubled cloth, where it is not all that is there already; the new top edge, where it is not the old one."""
     tape, heading, panel = spec.tape, spec.heading, spec.panel
+    there = panel.header + panel.casing
+    needs = Figure(
+        "top_doubled",
+        "doubled along the top",
+        top.needed,
+        f"what this heading needs; {say(tape, top.doubled)} is there",
+    )
+    if not top.refolded:
+        return (needs,) if top.needed not in (there, NOTHING) else ()
     fold = f"doubled for the heading {say(tape, top.needed)} {term(tape, 1, 'turned under', heading.top_turn)}"
     if heading.top_cut:
         working = f"cut off the top {say(tape, heading.top_cut)} + {fold}"
     else:
-        there = panel.header + panel.casing
         working = f"{fold} {term(tape, -1, 'doubled now', there)} {term(tape, -1, 'its turn-under', panel.top_turn)}"
-    return (Figure("top_lowered", "new top edge", top.lowered, f"below the old one: {working}"),)
+    return (needs, Figure("top_lowered", "new top edge", top.lowered, f"below the old one: {working}"))

@@ -19,6 +19,13 @@ def near(tape: Tape, length: Length) -> str:
     return f"{'about ' if reading.sign else ''}{reading.plain}"
 
 
+def beside_the_rod(tape: Tape, offset: Length) -> str:
+    """Where a top edge hangs: "1 in below the top of the rod", "level with the top of the rod"."""
+    if not offset:
+        return "level with the top of the rod"
+    return f"{near(tape, abs(offset))} {'below' if offset.mm > 0 else 'above'} the top of the rod"
+
+
 def at_least(tape: Tape, length: Length) -> str:
     """A length that must be reached, shown rounded up to the tape's step so that what is read will do."""
     return say(tape, Length(-(-length.mm // tape.step.mm) * tape.step.mm))
@@ -34,6 +41,11 @@ def term(tape: Tape, sign: int, label: str, length: Length) -> str:
     """One term of a sum, ``− hem 4 in``; a negative length turns its sign round."""
     shown = "+" if (length.mm < 0) == (sign < 0) else "−"
     return f"{shown} {label} {say(tape, abs(length))}"
+
+
+def stepping(tape: Tape, out: Length) -> str:
+    """What stepping off a rounded pitch would do, to follow the pitch's working; nothing where it does none."""
+    return f"; stepped off as it is shown, the last would come {say(tape, out)} out" if out >= tape.step else ""
 
 
 def decimal(ratio: float) -> str:

@@ -45,3 +45,15 @@ def test_every_fault_is_told_and_nothing_is_written(run: Run, tmp_path: Path) ->
     assert not (tmp_path / "strip").exists()
     status, _, err = run("adjust", EXAMPLE, "--hangs", "loop 40 1/4 in low")
     assert status == 2 and "numbered from 1 to 9" in err
+
+
+JOB = Path(__file__).parents[1] / "jobs" / "library.toml"
+
+
+def test_one_window_of_a_job_is_adjusted_by_its_name(run: Run) -> None:
+    status, out, err = run("adjust", JOB, "--hangs", HANGS, "--window", "West window")
+    assert (status, err) == (0, "") and "west window" in out.lower()
+    for asked in ([], ["--window", "attic"]):
+        status, _, err = run("adjust", JOB, "--hangs", HANGS, *asked)
+        assert status == 2 and err.startswith("--window:") and "'west window'" in err
+    assert run("adjust", EXAMPLE, "--hangs", HANGS, "--window", "west window")[0] == 2

@@ -101,8 +101,8 @@ WORKINGS: list[tuple[dict[str, Any], str, str]] = [
     (
         {"heading.count": None},
         "loop_pitch",
-        "centre to centre: (panel width 54 in − 2 × edge inset 1 1/4 in) ÷ 6 spaces; 7 loops chosen: the "
-        "fewest, odd, no more than 10 in apart, for medium cloth",
+        "centre to centre: (panel width 54 in − 2 × edge inset 1 1/4 in) ÷ 6 spaces; stepped off as it is shown, the "
+        "last would come 1/8 in out; 7 loops chosen: the fewest, odd, no more than 10 in apart, for medium cloth",
     ),
     (
         {"heading.count": None, "heading.max_pitch": "7 in"},

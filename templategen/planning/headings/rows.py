@@ -14,7 +14,7 @@ from ..choices import INSET_STEP, LEAST_IN_A_ROW, MOST_LOOPS, NARROW_SHARE, POIN
 from ..figures import Notice
 from ..plan import HeadingMark, HeadingPlan
 from ..widths import made_width
-from ..wording import at_least, near, say
+from ..wording import at_least, near, say, stepping
 
 Parity = Literal["odd", "even", "any"]
 
@@ -86,6 +86,7 @@ def row_figures_working(
         f"centre to centre: (panel width {say(tape, made_width(spec))} − 2 × edge inset "
         f"{say(tape, plan.edge_inset)}) ÷ {plural(plan.count - 1, 'space')}"
     )
+    pitch += stepping(tape, spacing.stepped_off(tape, plan.pitch, plan.count))
     if given.count is None:
         chosen = plural(plan.count, plan.thing)
         whose = "the limit given" if given.max_pitch is not None else f"for {spec.cloth} cloth"

@@ -12,7 +12,7 @@ from ..choices import HOOKS_IN_TAPE, PLEAT_FULLNESS, TAPE_MARKS
 from ..figures import Figure, Notice
 from ..plan import GaugeLine, HeadingMark, HeadingPlan
 from ..widths import made_count, made_width
-from ..wording import at_most, decimal, near, say, term
+from ..wording import at_most, beside_the_rod, decimal, near, say, term
 from .face import Hang, HangTerm, HeadingKind
 from .pleats import finished_width
 
@@ -47,8 +47,7 @@ def hang(spec: Spec, heading: GatheringTape) -> Hang:
 
 def explain(tape: Tape, hang: Hang) -> str:
     """How a panel hangs by its tape, as a clause."""
-    side = "below" if hang.offset >= NOTHING else "above"
-    return f"by its gathering tape, its top edge lies {near(tape, abs(hang.offset))} {side} the top of the rod"
+    return f"by its gathering tape, its top edge lies {beside_the_rod(tape, hang.offset)}"
 
 
 def doubled(spec: Spec, heading: GatheringTape) -> Length:

@@ -15,7 +15,7 @@ from ...choices import INSET_BEYOND_HALF, LOOP_WIDTH, NARROW_SHARE
 from ...figures import Figure
 from ...plan import HeadingMark, Pieces
 from ...widths import made_width
-from ...wording import near, say, term
+from ...wording import near, say, stepping, term
 from ..face import Hang, HeadingKind
 from .advice import loop_notices
 from .plan import LoopPlan
@@ -145,7 +145,8 @@ def _pitch_working(spec: Spec, loops: LoopPlan) -> str:
     why = "" if loops.given.count is not None else f"; {_count_working(spec, loops)}"
     return (
         f"centre to centre: (panel width {say(tape, made_width(spec))} − 2 × edge inset "
-        f"{say(tape, loops.edge_inset)}) ÷ {plural(loops.count - 1, 'space')}{why}"
+        f"{say(tape, loops.edge_inset)}) ÷ {plural(loops.count - 1, 'space')}"
+        f"{stepping(tape, spacing.stepped_off(tape, loops.pitch, loops.count))}{why}"
     )
 
 

@@ -19,7 +19,7 @@ from ...figures import Figure
 from ...fullness import run
 from ...plan import GaugeLine, HeadingMark
 from ...widths import made_count, made_width
-from ...wording import near, say, term
+from ...wording import beside_the_rod, say, term
 from ..face import Hang, HangTerm, HeadingKind
 from .advice import pleat_notices
 from .plan import Edge, PleatPlan, Pleats
@@ -33,8 +33,7 @@ def hang(spec: Spec, heading: Pleats) -> Hang:
 
 def explain(tape: Tape, hang: Hang) -> str:
     """How a panel hangs by its pleats, as a clause."""
-    side = "below" if hang.offset >= NOTHING else "above"
-    return f"by its pleats, its top edge lies {near(tape, abs(hang.offset))} {side} the top of the rod"
+    return f"by its pleats, its top edge lies {beside_the_rod(tape, hang.offset)}"
 
 
 def doubled(spec: Spec, heading: Pleats) -> Length:
