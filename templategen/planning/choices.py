@@ -48,53 +48,6 @@ then fit on any panel, with gaps as wide as themselves."""
 LEAST_EDGE_GAP = inches("1/4")
 """Least cloth left beside an end loop: our choice, because a narrower edge curls and shows the loop."""
 
-# --- tabs, rings, hooks ----------------------------------------------------------------------------
-
-POINT_INSET = inches("3/4")
-"""Panel edge to the edge of an end tab, or to an end ring or hook: our choice, because the edge then neither curls
-nor shows behind it."""
-
-LEAST_IN_A_ROW = 3
-"""Fewest chosen: our choice, as for loops."""
-
-TAB_WIDTH = inches(2)
-"""Finished width of a tab: our choice, because narrower ones cut into the top edge of a heavy panel."""
-
-TAB_PITCH: Mapping[str, Length] = {"light": inches(9), "medium": inches(8), "heavy": inches(7)}
-"""How far apart tabs may stand, centre to centre: our choice, because the top edge sags between them as it does
-between loops, and more, since it hangs free below the rod."""
-
-RING_PITCH: Mapping[str, Length] = {"light": inches(7), "medium": inches(6), "heavy": inches(5)}
-"""How far apart rings, clips and hooks may stand: our choice, because a single layer held at a point droops sooner
-than one held by a loop."""
-
-RING_PLAY = Fraction(1, 4)
-"""A ring's inside is at least this much wider than the rod, of the rod: our choice, because a ring that just passes
-tilts and sticks. The sources ask 14 to 40 % of eyelets."""
-
-RINGS_SEWN_BELOW = inches(1)
-"""Rings sewn 1 in below the top edge: Te Ao Hou no. 11, July 1955."""
-
-# --- eyelets ---------------------------------------------------------------------------------------
-
-EYELET_PLAY = (Fraction(14, 100), Fraction(40, 100))
-"""How much wider than the rod an eyelet is inside: the sources run from 14 to 40 %. The choice is the user's."""
-
-EYELET_PITCH: Mapping[str, Length] = {"light": inches(8), "medium": inches(8), "heavy": inches(7)}
-"""Eyelets stand 6 to 8 in apart: common practice, no source. 7 in, heavy: our choice, the middle of it."""
-
-EYELET_CLOSEST = inches(6)
-"""The least of the 6 to 8 in: common practice, no source."""
-
-RING_FLANGE = Fraction(3, 2)
-"""Outside over inside where the outside is not given: our choice, because flanges are about a quarter of it wide."""
-
-HOLE_OVER_INSIDE = inches("1/8")
-"""Hole over inside where it is not given: our choice, because the barrel that goes through the cloth is that thick."""
-
-EYELET_MARGIN = inches("1/2")
-"""Cloth left above a flange, and doubled cloth below it: our choice, because less tears out."""
-
 # --- pleats and gathers ----------------------------------------------------------------------------
 
 PLEAT_SPACE = inches(4)
@@ -136,6 +89,38 @@ TAPE_MARKS = 5
 
 HOOKS_IN_TAPE = inches(4)
 """Between two hooks in the pockets of a tape: our choice, because a gathered top droops between hooks further apart."""
+# --- eyelets ---------------------------------------------------------------------------------------
+
+EYELET_PLAY = (Fraction(3, 22), Fraction(2, 5))
+"""How much wider inside than the rod an eyelet's ring is. 30 to 40 %: Singer, Sewing Custom Curtains, Shades, and Top
+Treatments (read in an extract). 14 %: a home sewing magazine's guide to drapes, a 1 9/16 in ring for a rod of at most
+1 3/8 in, which is 3/22 more. The number is the user's."""
+
+EYELET_RIM = inches("1/2")
+"""Width of a ring's rim where its outer diameter is not given: common practice, no source."""
+
+CUT_BEYOND_RING = inches("1/8")
+"""How much wider than the ring's opening the hole in the cloth is where that is not given: our choice, because the
+ring's collar goes through it and is about 1/16 in thick; its maker knows better."""
+
+CLOTH_ROUND_EYELET = millimetres(25)
+"""Cloth above and below the opening of a ring, at least 1 in (2.5 cm): Singer, Sewing Custom Curtains, as above.
+25 mm: our choice, because a measure taken in millimetres is rounded so, and the book has both."""
+
+CLOTH_ROUND_RIM = millimetres(12)
+"""Cloth above and below a ring's rim where both are chosen: our choice, because it keeps a wide rim off the fold."""
+
+EYELET_INSET_BEYOND = inches("3/4")
+"""Panel edge to the rim of the end ring where chosen: our choice, because side hems leave about that much flat
+beside them, and the edge that turns to the wall stays short."""
+
+EYELET_PITCHES = (inches(6), inches(8))
+"""Eyelets in even number, 6 to 8 in apart: the magazine's guide, as above; an even number turns both edges to the
+wall (Singer, as above)."""
+
+LEAST_RIM_GAP = inches("1/4")
+"""Least cloth between a ring's rim and the panel's side edge: our choice, because the tool that closes the ring
+needs a flat place to stand on."""
 
 # --- drop ------------------------------------------------------------------------------------------
 
@@ -247,3 +232,54 @@ MOST_FULLNESS = Fraction(4)
 
 LEAST_TURN = inches("1/4")
 """Least cloth left turned under where a seam or a fold is moved: our choice, because less frays out."""
+
+# --- tabs, rings, clips and hooks ------------------------------------------------------------------
+
+TAB_GAP = inches(2)
+"""From the rod's underside down to the panel: of two guides to tab curtains one says 1 1/2 to 2 in, the other at
+least 2 in; 2 in serves both."""
+
+TAB_GAP_RANGE = (inches("3/2"), inches(4))
+"""The gaps that guides to tab curtains name: 1 1/2 to 2 in, at least 2 in, 3 or 4 in. The number is the user's."""
+
+LEAST_TAB_GAP = inches("1/4")
+"""Below this a tab hugs the rod: our choice, because the thickness of a tab's seams alone takes about so much."""
+
+TAB_WIDTH = inches(2)
+"""Finished width of a tab: a guide to tab curtains; others have 1 to 3 in."""
+
+TAB_PITCH_LIMITS: Mapping[str, Length] = {"light": inches(10), "medium": inches(8), "heavy": inches(6)}
+"""Tabs 6 to 8 in apart: a guide to tab curtains; another has 10 in for a loose edge. Which cloth bears which: our
+choice, because heavier cloth sags more."""
+
+RING_PITCH_LIMITS: Mapping[str, Length] = {"light": inches(10), "medium": inches(8), "heavy": inches(6)}
+"""A ring every 4 to 8 in, closer for heavy cloth; on flat panels 6, 8 or 10 in apart: two household guides. Which
+cloth bears which: our choice, because heavier cloth sags more."""
+
+CORNER_SHARE = Fraction(1, 4)
+"""The edge beyond the last tab, ring or hook is held at one end only, and may be this much of what is borne between
+two: our choice, because what is held at one end droops far more than what is held at both."""
+
+POINT_INSET = inches("1/2")
+"""Panel edge to the first ring, clip or hook: our choice, because it is in the side hem, whose cloth is thick."""
+
+RING_EASE_RANGE = (millimetres(5), inches("1/2"))
+"""How much wider inside than the rod a ring is: household guides say 5 to 7 mm, and at least 1/2 in."""
+
+HOOK_BELOW_RINGS = inches("3/8")
+"""A hook's top below the panel's top edge, on rings: 1/4 to 1/2 in, 3/8 in the average, so that the edge just touches
+the ring: a fitter's guide to poles with rings."""
+
+STANDS_UP: Mapping[str, Length] = {"light": inches("3/2"), "medium": inches("3/2"), "heavy": inches(2)}
+"""Cloth stands this far above what holds it: heading 1 1/2 in (limp) to 2 in (firm), A Manual of Home-Making.
+Medium cloth goes with the limp: our choice, because it is the safer."""
+
+LEAST_DOUBLED = inches(1)
+"""Cloth doubled along the top where tabs, rings, clips or hooks pull at it: our choice, because rings are sewn 1 in
+below the top edge (Te Ao Hou no. 11, July 1955), through doubled cloth."""
+
+DOUBLED_BEYOND = inches("1/2")
+"""Doubled cloth below what is sewn or set on it: our choice, because the stitching then has both layers all round."""
+
+FOLD_OFF_WALL = inches("1/2")
+"""Kept free of the wall behind the folds between two hooks: a household guide to traverse rods."""

@@ -9,6 +9,10 @@ a distance s below the rod's centre, where
 
 The stitch line hangs R + s below the top of the rod and not c: the tube takes
 up c - (R + s) of the panel's length.
+
+A tab is one layer round the rod, its two ends together at the panel's top edge,
+a gap g below the rod's underside. It closes to the same teardrop with s = R + g,
+and what is wanted is its length.
 """
 
 from __future__ import annotations
@@ -68,19 +72,6 @@ def slant(up: Length, along: Length) -> Length:
     return enter(math.hypot(float(up.mm), float(along.mm)))
 
 
-def round_the_rod(diameter: Length, below: Length) -> Length:
-    """Length of a strip over the rod whose ends meet ``below`` the rod's underside: a tab without its allowances.
-
-    R (2 pi - 2 a) + 2 sqrt(s^2 - R^2) with s = R + below and cos a = R / s: round the rod, and straight down
-    to where both ends meet.
-    """
-    radius = float(diameter.mm) / 2
-    if radius <= 0:
-        return 2 * below
-    straight = math.sqrt(float(below.mm) * (float(below.mm) + 2 * radius))  # s^2 - R^2, no digits lost
-    return enter(radius * (2 * math.pi - 2 * math.atan2(straight, radius)) + 2 * straight)
-
-
 def gap_for(diameter: Length, over: Length) -> Length:
     """The gap below the rod that a strip of this length over it leaves; nothing where it only just goes round."""
     low, high = 0.0, float(over.mm)
@@ -88,7 +79,7 @@ def gap_for(diameter: Length, over: Length) -> Length:
         middle = (low + high) / 2
         if middle in (low, high):
             break
-        reached = round_the_rod(diameter, Length(Fraction(middle))) < over
+        reached = tab_length(diameter, Length(Fraction(middle))) < over
         low, high = (middle, high) if reached else (low, middle)
     return enter(low)
 
@@ -111,6 +102,30 @@ def rows_apart(diameter: Length, depth: Length, lift: Length) -> Length:
         lifted = middle + float(take_up(diameter, Length(depth.mm - Fraction(middle))).mm) - start
         low, high = (middle, high) if lifted < wanted else (low, middle)
     return enter((low + high) / 2)
+
+
+def tab_length(diameter: Length, gap: Length) -> Length:
+    """How long a tab is between the two places where it leaves the panel's top edge.
+
+    With s = R + gap: R (2 pi - 2 a) + 2 sqrt(s^2 - R^2), cos a = R / s, as the
+    teardrop above. No gap, or less, and it goes once round the rod: pi D.
+    """
+    return on_rod(diameter, gap) + 2 * _straight(diameter, gap)
+
+
+def on_rod(diameter: Length, gap: Length) -> Length:
+    """How much of a tab lies on the rod, between the two places where it leaves it: R (2 pi - 2 a)."""
+    radius = float(diameter.mm / 2)
+    return enter(2 * radius * (math.pi - math.atan2(_tangent(diameter, gap), radius)))
+
+
+def _straight(diameter: Length, gap: Length) -> Length:
+    return enter(_tangent(diameter, gap))
+
+
+def _tangent(diameter: Length, gap: Length) -> float:
+    """sqrt(s^2 - R^2) = sqrt(g (g + D)), which keeps every digit of a small gap."""
+    return math.sqrt(float(gap.mm * (gap.mm + diameter.mm))) if gap.mm > 0 else 0.0
 
 
 def _tangent_ratio(k: float) -> float:

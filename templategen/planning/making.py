@@ -58,6 +58,7 @@ def make_plan(spec: Spec) -> Plan:
         *weight_notices(spec, weights, hem),
         *lining_notices(spec, drop),
         *kind.notices(spec, heading),
+        *advice.old_holes_notices(spec),
         *advice.offcut_notices(spec, offcut),
         *advice.fullness_notices(spec),
         *cloth_notices,

@@ -53,7 +53,9 @@ def disagreements(answers: Answers) -> Iterator[Fault]:
     yield from _hems(answers)
     yield from _sides(answers)
     yield from _loops(answers)
+    yield from _rings(answers)
     yield from _inset(answers)
+    yield from _eyelets(answers)
     yield from _paper(answers)
     yield from _printer(answers)
     yield from _step(answers)
@@ -152,6 +154,21 @@ def _loops(answers: Answers) -> Iterator[Fault]:
         )
 
 
+def _rings(answers: Answers) -> Iterator[Fault]:
+    if answers.values.get("heading.hooks_on") == "gliders" and answers.given("heading.ring_inside"):
+        yield Fault(
+            "heading.ring_inside", answers.typed("heading.ring_inside"),
+            'not used where heading.hooks_on is "gliders"; leave it out, or write hooks_on = "rings"',
+        )
+    lengths = answers.all_of("panel.heading.drop", "rod.diameter")
+    if answers.values.get("panel.heading.style") == "rings" and lengths and lengths[0] < lengths[1]:
+        yield Fault(
+            "panel.heading.drop", answers.typed("panel.heading.drop"),
+            f"less than the rod is thick, {answers.typed('rod.diameter')}, and a ring round it holds the cloth below "
+            "its underside; measure from the top of the rod, and write at least as much",
+        )
+
+
 def _inset(answers: Answers) -> Iterator[Fault]:
     lengths = answers.all_of("heading.edge_inset", "panel.width")
     if lengths and lengths[0] * 2 >= lengths[1]:
@@ -159,6 +176,26 @@ def _inset(answers: Answers) -> Iterator[Fault]:
         yield Fault(
             "heading.edge_inset", answers.typed("heading.edge_inset"),
             f"past the middle of the panel; write less than half of panel.width, {width}",
+        )
+
+
+def _eyelets(answers: Answers) -> Iterator[Fault]:
+    for inner, outer, why in (
+        ("heading.eyelet_inside", "heading.eyelet_outside", "an eyelet's rim lies outside its opening"),
+        ("heading.cut_circle", "heading.eyelet_outside", "the ring has to cover the edge of the hole"),
+    ):
+        lengths = answers.all_of(inner, outer)
+        if lengths and lengths[0] >= lengths[1]:
+            yield Fault(
+                inner, answers.typed(inner),
+                f"as wide as the whole ring or wider, and {why}; write less than {outer}, {answers.typed(outer)}",
+            )
+    old = answers.all_of("panel.heading.eyelet_centre", "panel.heading.eyelet_inside")
+    if old and old[0] * 2 <= old[1]:
+        yield Fault(
+            "panel.heading.eyelet_centre", answers.typed("panel.heading.eyelet_centre"),
+            "so near the top edge that the eyelet's opening would run out of the cloth; write more than half of "
+            f"panel.heading.eyelet_inside, {answers.typed('panel.heading.eyelet_inside')}",
         )
 
 

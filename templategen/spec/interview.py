@@ -112,6 +112,8 @@ _TOGETHER = (
     {"panel.hem", "panel.turn_under"},
     {"hem.depth", "hem.turn_under"},
     {"panel.casing", "heading.loop_length", "heading.lower_allowance", "heading.upper_turn"},
+    {"panel.heading.drop", "rod.diameter"},
+    {"heading.hooks_on", "heading.ring_inside"},
 )
 """Fields that must agree: where one is blamed, the slip may as well be in another."""
 

@@ -47,9 +47,9 @@ class Rod(Table):
         left_out="no return", asked=False,
         least=NOTHING_OR_MORE, most=MOST_1_M)] = NOTHING
     projection: Annotated[Length | None, About(
-        "from the wall to the centre of the rod", "3 1/2 in", "90 mm",
-        "Measure where the cloth hangs nearest to wall, sill or glass.",
-        left_out="whether the folds touch the wall is not judged", asked=False,
+        "from the wall, or what stands out most from it, to the centre of the rod", "4 in", "100 mm",
+        "Measure at both ends and in the middle: a window's frame or sill may stand out from the wall.",
+        left_out="whether folds press on the wall is not looked at", asked=False,
         least=MORE_THAN_NOTHING, most=MOST_1_M)] = None
     fullness: Annotated[Times | None, About(
         "how many times as wide as rod, overlap and returns the panels are to be", "2 times", "2 times",

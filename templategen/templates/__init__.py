@@ -13,11 +13,12 @@ from . import (
     half_strip,
     heading_card,
     hem_gauge_card,
+    hook_height_card,
     loop_ladder,
     mitre_card,
     pleat_strip,
     spacing_strip,
-    tab_ladder,
+    tab_card,
 )
 from .choices import Choices
 from .strips import copies
@@ -31,8 +32,10 @@ TEMPLATES: Mapping[str, Callable[[Plan], list[Drawing]]] = MappingProxyType(
         "mitre card": mitre_card.draw,
         "cut gauge": cut_gauge.draw,
         "loop ladder": loop_ladder.draw,
-        "tab ladder": tab_ladder.draw,
         "eyelet card": eyelet_card.draw,
+        "tab card": tab_card.draw,
+        "hook height card": hook_height_card.draw,
+        "ring height card": hook_height_card.draw_for_rings,
     }
 )
 """Every template by its name. A new one is a module and a line here."""

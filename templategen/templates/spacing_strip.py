@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import pairwise
 from math import ceil
 
-from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Number, Text, path, width_of
+from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Text, path, width_of
 from ..planning import Plan
 from .registering import AT_EDGE, AT_OTHER_EDGE
 from .strips import BETWEEN_LABELS, DEPTH, END_SIZE, TICK, keys_to_reading, loop_edges
@@ -105,7 +105,7 @@ def ruled_strip(strip: Ruled) -> Drawing:
         to_the_last = len(marks) - 1 - i
         # The last is always labelled, and none so near before it that the two would touch.
         if not to_the_last or (i % lettering.every == 0 and to_the_last >= lettering.every):
-            sewn[-1] += _label(mark, width, lettering)
+            sewn[-1] += _on_strip(_label(mark, lettering), width)
     on_the_centre = any(mark.at == width / 2 for mark in marks)
     items: list[Item] = [
         *path(LineType.CUT, [(0, 0), (width, 0), (width, -DEPTH), (0, -DEPTH), (0, 0)]),
@@ -160,8 +160,15 @@ def _mark(at: Fraction, half_width: Fraction, panel: Fraction) -> list[Item]:
     ]
 
 
-def _label(mark: Labelled, width: Fraction, lettering: _Lettering) -> list[Item]:
-    """A mark's number, large, and beneath it what is said of it: in a strip's corner, all beside the mark."""
+def _on_strip(label: list[Text], width: Fraction) -> list[Text]:
+    """A label, moved so far along that it stands on the strip: what is close to an end has it a little aside."""
+    left, right = min(text.bounds.left for text in label), max(text.bounds.right for text in label)
+    aside = max(BESIDE_AN_END - left, 0) - max(right + BESIDE_AN_END - width, 0)
+    return [replace(text, x=text.x + aside) for text in label] if aside else label
+
+
+def _label(mark: Labelled, lettering: _Lettering) -> list[Text]:
+    """A mark's number, large, and beneath it what is said of it."""
     number, said, at = mark.label, mark.said, mark.at
     if lettering.turned:
         room = LANE_FROM - LABELS_FROM - 1.5
@@ -170,16 +177,9 @@ def _label(mark: Labelled, width: Fraction, lettering: _Lettering) -> list[Item]
             Text(at - 0.6, -LABELS_FROM - 1, number, lettering.number, Anchor.END, bold=True, turn=90),
             Text(at + 3.2, -LABELS_FROM - 1, said, size, Anchor.END, turn=90),
         ]
-    half = max(width_of(number, lettering.number, True), width_of(said, lettering.distance)) / 2 + BESIDE_AN_END
-    anchor, x = Anchor.MIDDLE, float(at)
-    if at < half:
-        anchor, x = Anchor.START, BESIDE_AN_END
-    elif at > width - half:
-        anchor, x = Anchor.END, float(width) - BESIDE_AN_END
-    place: Number = at if anchor is Anchor.MIDDLE else x
     return [
-        Text(place, -NUMBER_BASE, number, lettering.number, anchor, bold=True),
-        Text(place, -DISTANCE_BASE, said, lettering.distance, anchor),
+        Text(at, -NUMBER_BASE, number, lettering.number, Anchor.MIDDLE, bold=True),
+        Text(at, -DISTANCE_BASE, said, lettering.distance, Anchor.MIDDLE),
     ]
 
 

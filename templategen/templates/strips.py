@@ -29,7 +29,12 @@ def copies(drawing: Drawing, count: int) -> list[Drawing]:
 
 
 def loop_edges(at: Fraction, half_width: Fraction, end: Fraction) -> Iterator[Line]:
-    """The two edges of a loop at the datum edge, so far as they lie on a strip that runs from 0 to ``end``."""
+    """The two edges of a loop at the datum edge, so far as they lie on a strip that runs from 0 to ``end``.
+
+    None of what is a point and has no edges.
+    """
+    if not half_width:
+        return
     for edge in (max(at - half_width, Fraction(0)), min(at + half_width, end)):
         yield Line(LineType.THIN, edge, 0, edge, -EDGE_TICK)
 

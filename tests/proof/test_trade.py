@@ -51,8 +51,8 @@ KITS = {
         width="47 1/3 in", paper="letter", rod="",
         rest='[hem]\nstyle = "equal double fold"\ndepth = "3 in"\n'
         '[sides]\nhem = "1 1/2 in"\nturn_under = "1/2 in"\nmitre = true\n'
-        '[heading]\nstyle = "eyelets"\neyelet_inside = "1 in"\neyelet_outside = "1 3/4 in"\nhole = "1 1/8 in"\n'
-        'centre_below = "1 3/8 in"\ncount = 8\nedge_inset = "2 in"',
+        '[heading]\nstyle = "eyelets"\neyelet_inside = "1 in"\neyelet_outside = "1 3/4 in"\ncut_circle = "1 1/8 in"\n'
+        'eyelet_centre = "1 3/8 in"\ncount = 8\nedge_inset = "2 in"',
     ),
     "pinch pleats": dict(
         width="70 in", paper="a4", rod='overlap = "2 in"\nreturns = "3 in"',

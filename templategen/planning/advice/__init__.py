@@ -9,6 +9,7 @@ from .drop import drop_notices, hang_notices
 from .fullness import fullness_notices
 from .offcut import offcut_notices
 from .old_hem import old_hem_notices
+from .old_holes import old_holes_notices
 
 _ORDER: dict[Level, int] = {"stop": 0, "warning": 1, "note": 2}
 
@@ -24,5 +25,6 @@ __all__ = [
     "hang_notices",
     "offcut_notices",
     "old_hem_notices",
+    "old_holes_notices",
     "worst_first",
 ]

@@ -7,10 +7,11 @@ from typing import Annotated
 from pydantic import Field
 
 from .back_loops import BackLoops
-from .carried import Hooks, Rings
 from .casing import Casing
 from .eyelets import Eyelets
+from .hooks import Hooks
 from .pleats import BoxPleats, InvertedBoxPleats, PinchPleats
+from .rings import Rings
 from .tabs import Tabs
 from .tape import GatheringTape
 

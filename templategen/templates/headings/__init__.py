@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Mapping
 
 from .back_loops import BACK_LOOPS
-from .carried import HOOKS, RINGS
 from .casing import CASING
 from .eyelets import EYELETS
 from .face import AnyWords, HeadingWords
+from .hooks import HOOKS
 from .pleats import BOX_PLEATS, INVERTED_BOX_PLEATS, PINCH_PLEATS
+from .rings import RINGS
 from .tabs import TABS
 from .tape import GATHERING_TAPE
 

@@ -10,7 +10,7 @@ from ..choices import Choices
 from ..said import Step, plain
 from .face import HeadingWords
 from .marking import marking
-from .strips import sew_strips
+from .sewn_strips import sewn_strips
 
 
 def made(plan: Plan, loops: LoopPlan) -> str:
@@ -28,7 +28,7 @@ def strip(plan: Plan, loops: LoopPlan) -> tuple[str, ...]:
 
 def steps(plan: Plan, loops: LoopPlan, choices: Choices) -> Iterator[Step]:
     """Tube, loops, marks, seams."""
-    yield f"{sew_strips(plan)} Press the tube {plain(plan, loops.width)} wide.", False
+    yield f"{sewn_strips(plan)} Press the tube {plain(plan, loops.width)} wide.", False
     yield (
         f"Lay the tube on the loop ladder and cut {plan.counts['loops_needed']} loops "
         f"{plain(plan, loops.length)} long. Neaten the ends with a close zigzag.",

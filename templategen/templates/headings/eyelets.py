@@ -13,40 +13,50 @@ from .marking import marking
 
 
 def made(plan: Plan, eyelets: EyeletPlan) -> str:
-    """How many there are."""
-    return f"with {eyelets.count} eyelets {plain(plan, eyelets.inside)} wide inside"
+    """How many there are, and how wide."""
+    return f"with {eyelets.count} eyelets along its top, {plain(plan, eyelets.inside)} wide inside"
 
 
 def strip(plan: Plan, eyelets: EyeletPlan) -> tuple[str, ...]:
-    """Edges, and how deep the centres lie."""
+    """Edges of the circles, and how far down their centres lie."""
     return (
-        "Short lines: an eyelet's outer edges.",
-        f"Centres: {plain(plan, eyelets.centre_below)} below the panel's top edge.",
+        "Short lines: the edges of the circles to cut.",
+        f"Their centres: {plain(plan, eyelets.centre)} below the panel's top edge.",
     )
-
-
-def card(plan: Plan, eyelets: EyeletPlan) -> tuple[str, ...]:
-    """What the heading card measures."""
-    return ("Mark the eyelets' centres at its line; the doubled band must reach to its fold line.",)
 
 
 def steps(plan: Plan, eyelets: EyeletPlan, choices: Choices) -> Iterator[Step]:
-    """Band, marks, holes, rings."""
+    """Stiffening, marks, circles, one ring on a scrap, rings, rod."""
     yield (
-        "Lay stiffening into the doubled band along the top, as deep as the heading card's fold line, and press.",
+        f"Slip stiffening {plain(plan, eyelets.band)} deep between the two layers of the top, right up to the top edge "
+        "and from side to side, and fix it there. Unpick rows of stitching that a ring would stand on.",
         True,
     )
-    yield marking(plan, choices, "the back of the doubled band"), True
+    yield marking(plan, choices, "the back of the panel"), True
     yield (
-        f"Lay the eyelet card's upper edge on the top edge, its centre line on each mark: draw the hole, "
-        f"{plain(plan, eyelets.hole)} wide. Try hole and ring on a doubled scrap before the panel.",
+        "Glue the eyelet card to card. At each mark lay its upper edge on the panel's top edge, its line on the mark: "
+        f"for a punch, prick its cross through, {plain(plan, eyelets.centre)} below the top edge; for scissors, cut "
+        f"its circle out first, {plain(plan, eyelets.cut_circle)} across, and draw round inside it.",
         True,
     )
     yield (
-        "Cut the holes, away from the hand that holds; press the two halves of each ring together. Thread the rod to "
-        "and fro, both side edges towards the wall.",
+        "Try one ring on a scrap of the same cloth, doubled and stiffened: cut the circle, close the ring, pull at it. "
+        "If the cloth slips out or bunches, the circle is wrong: look at the packet, and put it right in the "
+        "measurements.",
+        False,
+    )
+    yield (
+        f"Punch the {eyelets.count} circles, or cut them just inside their lines with small sharp scissors from the "
+        "middle outwards, all layers together. Put the rings' fronts in from the right side and close the backs on "
+        "them.",
         True,
     )
+    if not eyelets.count % 2:
+        yield (
+            "Put the rod in from the back through the first eyelet, out through the second, and so on: both side edges "
+            "then turn to the wall.",
+            True,
+        )
 
 
-EYELETS = HeadingWords(name="eyelets", made=made, hung="its eyelets", steps=steps, strip=strip, card=card)
+EYELETS = HeadingWords(name="eyelets", made=made, hung="its eyelets", steps=steps, strip=strip)

@@ -10,7 +10,7 @@ from ..choices import Choices
 from ..said import Step, plain
 from .face import HeadingWords
 from .marking import marking
-from .strips import sew_strips
+from .sewn_strips import sewn_strips
 
 
 def made(plan: Plan, tabs: TabPlan) -> str:
@@ -19,23 +19,29 @@ def made(plan: Plan, tabs: TabPlan) -> str:
 
 
 def strip(plan: Plan, tabs: TabPlan) -> tuple[str, ...]:
-    """Edges, and how deep the ends go in."""
-    return ("Short lines: a tab's edges.", f"Tab ends: {plain(plan, tabs.end_allowance)} below the panel's top edge.")
+    """Edges, and how deep the ends are sewn."""
+    return (
+        "Short lines: a tab's edges.",
+        f"Each tab's two ends go {plain(plan, tabs.end_allowance)} down from the panel's top edge.",
+    )
 
 
 def steps(plan: Plan, tabs: TabPlan, choices: Choices) -> Iterator[Step]:
-    """Tube, tabs, marks, seams."""
-    yield f"{sew_strips(plan)} Press the tube {plain(plan, tabs.thing_width)} wide.", False
+    """Tube, one tab tried, tabs, marks, seams."""
+    ends = plain(plan, tabs.end_allowance)
+    yield f"{sewn_strips(plan)} Press the tube {plain(plan, tabs.width)} wide, its seam along the middle.", False
     yield (
-        f"Lay the tube on the tab ladder and cut {plan.counts['tabs_needed']} tabs {plain(plan, tabs.length)} long. "
-        "Neaten the ends with a close zigzag.",
+        f"Lay the tube on the tab card and cut one tab {plain(plan, tabs.length)} long. Fold it in half across, seam "
+        f"inside, and pin its ends together {ends} from the raw edges. Hang it on the rod: from the rod's underside "
+        f"down to the pin it must be {plain(plan, tabs.gap)}; if thick cloth takes up some of that, cut each tab twice "
+        f"as much longer. Cut the others, {plan.counts['tabs_needed']} in all. Neaten the ends with a close zigzag.",
         False,
     )
-    yield marking(plan, choices, "the back of the panel's top"), True
+    yield marking(plan, choices, "the back of the panel"), True
     yield (
-        f"Fold each tab in half, ends together, and pin it to the back at its mark, its ends "
-        f"{plain(plan, tabs.end_allowance)} below the top edge, its fold standing above it. Sew all ends down, close "
-        "below the top edge and again at the ends, so that no end can turn.",
+        f"Lay both ends of each tab on the back of the panel's doubled top, one on the other, {ends} below the top "
+        "edge, the tab's fold upwards. Sew them down with two rows right across the tab: one close to the top edge, "
+        "one close to the raw ends; backstitch both.",
         True,
     )
 

@@ -193,8 +193,8 @@ def test_every_give_belongs_to_a_heading_and_gives_nothing_for_nothing() -> None
 
 GIVEN = {
     "tabs": {"heading.gap": "2 in"},
-    "rings": {"heading.carrier_drop": "1 1/2 in", "heading.held_below": "1 in"},
-    "hooks": {"heading.carrier_drop": "1 1/2 in", "heading.hook_set": "1/2 in"},
+    "rings": {"heading.drop": "1 1/2 in", "heading.set_below": "1 in"},
+    "hooks": {"heading.drop": "1 1/2 in", "heading.set_below": "1/2 in"},
     "casing": {"heading.header": "1/2 in", "heading.depth": "2 1/2 in"},
     "back loops": {},
 }

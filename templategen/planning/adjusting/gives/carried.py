@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from ....lengths import NOTHING, Length
-from ...headings.carried import CarriedPlan
 from ...headings.pleats import PleatPlan
+from ...headings.points import PointPlan
 from ...plan import HeadingMark, Plan
 from ..adjustment import Move
 from .face import HeadingGive
@@ -12,8 +12,8 @@ from .face import HeadingGive
 
 def _below_edge(plan: Plan) -> Length:
     heading = plan.heading
-    assert isinstance(heading, CarriedPlan | PleatPlan), "these are the hooks' own"
-    return heading.below_edge if isinstance(heading, CarriedPlan) else heading.given.hook_set
+    assert isinstance(heading, PointPlan | PleatPlan), "these are the hooks' own"
+    return heading.set_below if isinstance(heading, PointPlan) else heading.given.hook_set
 
 
 def limits(plan: Plan) -> tuple[Length, Length]:

@@ -21,7 +21,7 @@ def limits(plan: Plan) -> tuple[Length, Length]:
     """Until the gap is closed, and as far as the ends that are sewn in reach."""
     tabs, rod = _tabs(plan), plan.spec.rod.diameter
     spare = max(NOTHING, 2 * (tabs.end_allowance - LEAST_TURN))
-    longest = hanging.gap_for(rod, tabs.visible + spare)
+    longest = hanging.gap_for(rod, tabs.between + spare)
     return tabs.gap, max(NOTHING, longest - tabs.gap)
 
 
@@ -30,7 +30,7 @@ def move(plan: Plan, mark: HeadingMark, wanted: Length) -> Move:
     tabs, rod = _tabs(plan), plan.spec.rod.diameter
     up, down = limits(plan)
     by = max(-down, min(wanted, up))
-    shorter = tabs.visible - hanging.round_the_rod(rod, tabs.gap - by)
+    shorter = tabs.between - hanging.tab_length(rod, tabs.gap - by)
     unpicked = tabs.thing_width if by else NOTHING
     return Move(mark.label, mark.at, wanted, shorter, by, unpicked, unpicked)
 

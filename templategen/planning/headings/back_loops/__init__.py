@@ -7,15 +7,15 @@ rod goes through the tube between loop and panel.
 from __future__ import annotations
 
 from ....lengths import Length, Tape
-from ....lengths.counting import plural
 from ....spec import Spec
 from ....spec.headings import BackLoops
 from ... import spacing
 from ...choices import INSET_BEYOND_HALF, LOOP_WIDTH, NARROW_SHARE
 from ...figures import Figure
-from ...plan import HeadingMark, Pieces
+from ...plan import Pieces
 from ...widths import made_width
-from ...wording import near, say, stepping, term
+from ...wording import near, say, term
+from .. import along
 from ..face import Hang, HeadingKind
 from .advice import loop_notices
 from .plan import LoopPlan
@@ -46,12 +46,11 @@ def doubled(spec: Spec, heading: BackLoops) -> Length:
 def lay_out(spec: Spec, heading: BackLoops) -> LoopPlan:
     """The loops of one panel."""
     inset, count, width = edge_inset(spec, heading), loop_count(spec, heading), loop_width(spec, heading)
-    places = spacing.positions(made_width(spec), inset, count)
     return LoopPlan(
         style=heading.style,
         thing="loop",
         given=heading,
-        marks=tuple(HeadingMark(str(number), at) for number, at in enumerate(places, start=1)),
+        marks=along.marks_along(spec, inset, count),
         thing_width=width,
         edge_inset=inset,
         pitch=spacing.pitch(made_width(spec), inset, count),
@@ -99,10 +98,10 @@ def hang_figures(spec: Spec, loops: LoopPlan) -> tuple[Figure, ...]:
 
 def figures(spec: Spec, loops: LoopPlan) -> tuple[Figure, ...]:
     """Where the loops stand and how wide they are, each with how it came about."""
-    tape = spec.tape
+    tape, limit = spec.tape, pitch_limit(spec, loops.given)
     return (
         Figure("edge_inset", "edge inset", loops.edge_inset, _inset_working(spec, loops)),
-        Figure("loop_pitch", "loop spacing", loops.pitch, _pitch_working(spec, loops)),
+        Figure("loop_pitch", "loop spacing", loops.pitch, along.pitch_working(spec, loops, loops.given, limit)),
         Figure("loop_width", "loop, finished width", loops.width, _width_working(spec, loops)),
         Figure(
             "loop_strip",
@@ -138,24 +137,6 @@ def _inset_working(spec: Spec, loops: LoopPlan) -> str:
         f"chosen: half the loop's width {say(tape, loops.width / 2)} + {say(tape, INSET_BEYOND_HALF)}, "
         "about a little finger's width, rounded up to an eighth of an inch"
     )
-
-
-def _pitch_working(spec: Spec, loops: LoopPlan) -> str:
-    tape = spec.tape
-    why = "" if loops.given.count is not None else f"; {_count_working(spec, loops)}"
-    return (
-        f"centre to centre: (panel width {say(tape, made_width(spec))} − 2 × edge inset "
-        f"{say(tape, loops.edge_inset)}) ÷ {plural(loops.count - 1, 'space')}"
-        f"{stepping(tape, spacing.stepped_off(tape, loops.pitch, loops.count))}{why}"
-    )
-
-
-def _count_working(spec: Spec, loops: LoopPlan) -> str:
-    limit = say(spec.tape, pitch_limit(spec, loops.given))
-    whose = "the limit given" if loops.given.max_pitch is not None else f"for {spec.cloth} cloth"
-    if loops.pitch > pitch_limit(spec, loops.given):
-        return f"{plural(loops.count, 'loop')} chosen: as many as fit, an odd number"
-    return f"{plural(loops.count, 'loop')} chosen: the fewest, odd, no more than {limit} apart, {whose}"
 
 
 BACK_LOOPS = HeadingKind(

@@ -3,20 +3,24 @@
 from __future__ import annotations
 
 from ....lengths import NOTHING, Length
-from ....lengths.counting import plural
 from ....spec import Spec
-from ... import hanging, spacing
-from ...choices import EASY_TUBE_IN_DIAMETERS, FEWEST_LOOPS, LEAST_EDGE_GAP, MOST_LOOPS
+from ... import hanging
+from ...choices import EASY_TUBE_IN_DIAMETERS, LEAST_EDGE_GAP
 from ...figures import Notice
-from ...widths import made_width
 from ...wording import at_least, at_most, near
+from .. import along
 from .plan import LoopPlan
-from .sizes import most_apart, pitch_limit
+from .sizes import pitch_limit
 
 
 def loop_notices(spec: Spec, loops: LoopPlan) -> tuple[Notice, ...]:
     """Everything that looks wrong with the loops of one panel."""
-    return (*_tube_notices(spec, loops), *_edge_notices(spec, loops), *_spacing_notices(spec, loops))
+    return (
+        *_tube_notices(spec, loops),
+        *_edge_notices(spec, loops),
+        *along.spacing_notices(spec, loops, loops.given, pitch_limit(spec, loops.given)),
+        *along.even_notices(loops),
+    )
 
 
 def _sewn_in(loops: LoopPlan) -> Length:
@@ -83,73 +87,12 @@ def _thickest(spec: Spec) -> Length:
 
 
 def _edge_notices(spec: Spec, loops: LoopPlan) -> list[Notice]:
-    """Whether the end loops lie on the panel."""
-    tape = spec.tape
-    gap = loops.edge_inset - loops.width / 2
-    if gap < NOTHING:
-        text = (
-            f"The end loops would stand {near(tape, -gap)} over the panel's edge: loops "
-            f"{near(tape, loops.width)} wide need an edge inset of at least "
-            f"{at_least(tape, loops.width / 2)}."
-        )
-        return [Notice("loop_over_edge", "stop", text)]
-    if gap < LEAST_EDGE_GAP:
-        text = (
-            f"The end loops lie {near(tape, gap)} from the panel's edge, which then curls and shows them. An "
-            f"edge inset of at least {at_least(tape, loops.width / 2 + LEAST_EDGE_GAP)} hides them."
-        )
-        return [Notice("loop_near_edge", "warning", text)]
-    return []
-
-
-def _spacing_notices(spec: Spec, loops: LoopPlan) -> list[Notice]:
-    """Whether there are too many loops, too few, or no middle one."""
-    found = [Notice("loops_overlap", "stop", _overlap(spec, loops))] if loops.pitch <= loops.width else []
-    if loops.pitch > pitch_limit(spec, loops.given):
-        found.append(Notice("loops_sag", "warning", _sag(spec, loops)))
-    if loops.count % 2 == 0:
-        text = (
-            f"{loops.count} loops is an even number, so none sits on the centre. "
-            f"{' or '.join(str(count) for count in _odd_beside(loops.count))} would put one there."
-        )
-        found.append(Notice("even_loops", "note", text))
-    return found
-
-
-def _odd_beside(count: int) -> list[int]:
-    """The odd numbers next to ``count`` that a panel can have."""
-    return [odd for odd in (count - 1, count + 1) if FEWEST_LOOPS <= odd <= MOST_LOOPS]
-
-
-def _overlap(spec: Spec, loops: LoopPlan) -> str:
-    tape = spec.tape
-    span = made_width(spec) - 2 * loops.edge_inset
-    fitting = most_apart(span, loops.width)
-    start = (
-        f"The loops run into each other: {loops.count} of them, {near(tape, loops.width)} wide, would stand "
-        f"{near(tape, loops.pitch)} apart, centre to centre."
+    """Whether the end loops lie on the panel, out of sight."""
+    tape, gap = spec.tape, loops.edge_inset - loops.width / 2
+    if not NOTHING <= gap < LEAST_EDGE_GAP:
+        return along.over_edge(spec, loops)
+    text = (
+        f"The end loops lie {near(tape, gap)} from the panel's edge, which then curls and shows them. An "
+        f"edge inset of at least {at_least(tape, loops.width / 2 + LEAST_EDGE_GAP)} hides them."
     )
-    if span > (fitting - 1) * loops.width:
-        return f"{start} {fitting} fit."
-    narrow = span / (FEWEST_LOOPS - 1)
-    return f"{start} Make them narrower than {at_most(tape, narrow)}; then {FEWEST_LOOPS} fit."
-
-
-def _sag(spec: Spec, loops: LoopPlan) -> str:
-    tape, limit = spec.tape, pitch_limit(spec, loops.given)
-    width, inset = made_width(spec), loops.edge_inset
-    span = width - 2 * inset
-    whose = "the limit given" if loops.given.max_pitch is not None else f"the limit for {spec.cloth} cloth"
-    start = (
-        f"The loops stand {near(tape, loops.pitch)} apart, and beyond {near(tape, limit)}, {whose}, the top "
-        f"edge sags between them."
-    )
-    curing = int(-(-span.mm // limit.mm)) + 1
-    curing += 1 - curing % 2
-    if curing > MOST_LOOPS:
-        return f"{start} That takes more than {MOST_LOOPS} loops: allow a wider limit."
-    if span > (curing - 1) * loops.width:
-        closer = spacing.pitch(width, inset, curing)
-        return f"{start} {plural(curing, 'loop')} would stand {near(tape, closer)} apart."
-    narrow = span / (curing - 1)
-    return f"{start} That takes {curing} loops, narrower than {at_most(tape, narrow)}, or a wider limit."
+    return [Notice("loop_near_edge", "warning", text)]

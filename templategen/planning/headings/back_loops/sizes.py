@@ -5,17 +5,9 @@ from __future__ import annotations
 from ....lengths import Length
 from ....spec import Spec
 from ....spec.headings import BackLoops
-from ... import spacing
-from ...choices import (
-    FEWEST_LOOPS,
-    INSET_BEYOND_HALF,
-    INSET_STEP,
-    LOOP_WIDTH,
-    MOST_LOOPS,
-    NARROW_SHARE,
-    PITCH_LIMITS,
-)
+from ...choices import INSET_BEYOND_HALF, INSET_STEP, LOOP_WIDTH, NARROW_SHARE, PITCH_LIMITS
 from ...widths import made_width
+from .. import along
 
 
 def loop_length(spec: Spec, heading: BackLoops) -> Length:
@@ -55,18 +47,7 @@ def pitch_limit(spec: Spec, heading: BackLoops) -> Length:
     return PITCH_LIMITS[spec.cloth] if given is None else given
 
 
-def most_apart(span: Length, width: Length) -> int:
-    """The most loops, an odd number, that stand over ``span`` without touching; three at the least."""
-    if width.mm <= 0:
-        return MOST_LOOPS
-    most = int(-(-span.mm // width.mm))
-    return max(FEWEST_LOOPS, most if most % 2 else most - 1)
-
-
 def loop_count(spec: Spec, heading: BackLoops) -> int:
     """Loops on each panel: given, or the fewest that hold the edge up, odd so that one is on the centre."""
-    if heading.count is not None:
-        return heading.count
-    inset = edge_inset(spec, heading)
-    most = most_apart(made_width(spec) - 2 * inset, loop_width(spec, heading))
-    return spacing.fewest(made_width(spec), inset, pitch_limit(spec, heading), FEWEST_LOOPS, min(most, MOST_LOOPS))
+    inset, width = edge_inset(spec, heading), loop_width(spec, heading)
+    return along.count_along(spec, heading, inset, width, pitch_limit(spec, heading))

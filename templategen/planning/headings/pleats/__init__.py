@@ -172,7 +172,7 @@ def _kind(name: str, title: str) -> HeadingKind[Pleats, PleatPlan]:
         name=name,
         title=title,
         marks_said="Pleat lines",
-        edge="heading",
+        edge="top",
         hang=hang,
         explain=explain,
         doubled=doubled,
