@@ -17,7 +17,7 @@ def plan_record(plan: Plan) -> dict[str, object]:
     length came about, by its key) come with them, and ``amounts``: numbers that are no lengths.
     """
     edge = HEADINGS[plan.spec.heading.style].edge
-    marked = {edge: plan.heading.marks} | ({f"{edge}_right_panels": plan.mirrored_marks} if plan.mirrored_marks else {})
+    marked = {edge: plan.heading.marks} | ({f"{edge}, right panels": plan.mirrored_marks} if plan.mirrored_marks else {})
     return {
         "title": plan.spec.title,
         "units": plan.spec.units,

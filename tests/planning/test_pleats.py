@@ -69,12 +69,12 @@ def test_panels_of_a_pair_are_mirror_images_and_both_are_told(changes: dict[str,
     plan = planned(changes)
     assert laid(plan).mirrored == (changes["panel.leading_edge"] == "pair" and changes["panel.count"] > 1)
     marks = plan_record(plan)["marks"]
-    assert isinstance(marks, dict) and ("heading_right_panels" in marks) == laid(plan).mirrored
+    assert isinstance(marks, dict) and ("top, right panels" in marks) == laid(plan).mirrored
     told = " ".join(tell_plan(plan).split())
     assert ("on right panels from the right end" in told) == laid(plan).mirrored
     if laid(plan).mirrored:
         left, right = (
-            {each["label"]: each["at"]["mm"] for each in marks[key]} for key in ("heading", "heading_right_panels")
+            {each["label"]: each["at"]["mm"] for each in marks[key]} for key in ("top", "top, right panels")
         )
         assert left.keys() == right.keys()
         assert all(left[label] + right[label] == pytest.approx(float(plan.width.mm)) for label in left)
