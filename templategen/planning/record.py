@@ -17,7 +17,9 @@ def plan_record(plan: Plan) -> dict[str, object]:
     length came about, by its key) come with them, and ``amounts``: numbers that are no lengths.
     """
     edge = HEADINGS[plan.spec.heading.style].edge
-    marked = {edge: plan.heading.marks} | ({f"{edge}, right panels": plan.mirrored_marks} if plan.mirrored_marks else {})
+    marked = {edge: plan.heading.marks}
+    if plan.heading.mirrored:
+        marked[f"{edge}, right panels"] = plan.mirrored_marks
     return {
         "title": plan.spec.title,
         "units": plan.spec.units,
