@@ -67,7 +67,7 @@ def _made(plan: JobPlan, options: Options) -> tuple[Kit, list[Served]]:
     only = _named(options.only)
     choices = choices_of(plan.spec, options)
     served = draw_job(plan, only, choices)
-    if faults := _not_in_this_job(options, plan):
+    if faults := [*_not_in_this_job(options, plan), *_nothing_to_halve(options, plan)]:
         raise Refusal(*faults)
     words = job_order.words(plan, served, choices) if not only or WORDS in only else []
     drawings = [drawing for drawing, _ in served]
@@ -223,6 +223,13 @@ def _not_in_this_job(options: Options, job: JobPlan) -> list[Fault]:
         return []
     there = ", ".join(name for name, draw in TEMPLATES.items() if any(draw(part.plan) for part in job.parts))
     return [Fault("--only", repr(each), f"this job has none; it has {there}") for each in missing]
+
+
+def _nothing_to_halve(options: Options, job: JobPlan) -> Iterator[Fault]:
+    """A half strip asked for where no window's marks stand alike from both edges."""
+    if _read("half_strip", options) and not any(part.plan.heading.spaced for part in job.parts):
+        right = "this job has no marks that stand alike from both edges, so no strip can be halved; leave it out"
+        yield Fault(FLAGS["half_strip"], "", right)
 
 
 def choices_of(spec: Spec, options: Options) -> Choices:

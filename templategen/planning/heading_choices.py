@@ -56,16 +56,33 @@ LEAST_EDGE_GAP = inches("1/4")
 PLEAT_SPACE = inches(4)
 """Between two pleats: spaces come to 4 in in the worked example of How to Make Draperies (booklet, undated)."""
 
-PLEAT_SIZES: Mapping[str, tuple[Length, Length]] = {
-    "pinch pleats": (inches(3), inches(7)),
-    "box pleats": (inches(3), inches(9)),
-    "inverted box pleats": (inches(3), inches(9)),
+MOST_PLEAT_SPACE = inches(6)
+"""Between two pleats without a remark: our choice, because the top, held at the pleats alone, droops over half as much
+again as the booklet's 4 in."""
+
+MOST_PLEATS = 500
+"""Most pleats advised for one panel: the most that a spec may ask for."""
+
+LAST_PLEAT_BACK = inches(2)
+"""From the leading edge back to the last pleat: How to Make Draperies (booklet, undated)."""
+
+FINGERED_SIZES: Mapping[int, tuple[Length, Length]] = {
+    2: (inches(2), inches(5)),
+    3: (inches(3), inches(7)),
 }
-"""Cloth in one pleat. 7 in: the worked example of How to Make Draperies. 3 in: our choice, because less makes no fold
-that stands. 9 in: our choice, because a box wider than 4 1/2 in sags at its edges."""
+"""Cloth in one pinched pleat, by its fingers. 7 in: the worked example of How to Make Draperies. 3 in: our choice,
+because fingers less than 1/2 in deep do not stand. Of two fingers: our choice, two thirds of that, so that the fingers
+are as deep, and rounded up to whole inches."""
+
+BOX_SIZES = (inches(3), inches(9))
+"""Cloth in one box pleat. 3 in: our choice, because less makes no fold that stands. 9 in: our choice, because a box
+wider than 4 1/2 in sags at its edges."""
 
 PLEAT_FULLNESS = (Fraction(2), Fraction(5, 2))
 """2 to 2.5 for gathers and pleats: common practice, no source; UFGS-12491N counts 2, 2.5 and 3 times."""
+
+BOX_FULLNESS = (Fraction(2), Fraction(3))
+"""2 for pleats: common practice, no source; 3 for boxes as wide as their spaces: Stephenson 1905."""
 
 BOX_AS_WIDE_AS_ITS_SPACE = Fraction(3)
 """A box pleat as wide as its space takes 3 ft of cloth to 1 ft: Stephenson, Cutting and Draping, 1905."""

@@ -129,6 +129,9 @@ class HeadingPlan:
     needs: tuple[tuple[str, int], ...] = ()
     """What each panel takes that is bought by number, and how many: ("hooks", 9). Where there is any, the marks are
     places and no things."""
+    mirrored: bool = False
+    """Whether half of the panels are made the other way round: then the marks are those of the panels that hang on the
+    left as seen from the front."""
 
     @property
     def count(self) -> int:
@@ -266,6 +269,13 @@ class Plan:
     ratios: Mapping[str, Fraction]
     notices: tuple[Notice, ...]
     """Stops first, then warnings, then notes."""
+
+    @property
+    def mirrored_marks(self) -> tuple[HeadingMark, ...]:
+        """The marks of the panels that are made the other way round, from the left end; none where all are alike."""
+        if not self.heading.mirrored:
+            return ()
+        return tuple(HeadingMark(mark.label, self.width - mark.at) for mark in reversed(self.heading.marks))
 
     @property
     def stops(self) -> tuple[Notice, ...]:

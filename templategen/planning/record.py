@@ -17,6 +17,9 @@ def plan_record(plan: Plan) -> dict[str, object]:
     length came about, by its key) come with them, and ``amounts``: numbers that are no lengths.
     """
     edge = HEADINGS[plan.spec.heading.style].edge
+    marked = {edge: plan.heading.marks}
+    if plan.heading.mirrored:
+        marked[f"{edge}, right panels"] = plan.mirrored_marks
     return {
         "title": plan.spec.title,
         "units": plan.spec.units,
@@ -29,7 +32,8 @@ def plan_record(plan: Plan) -> dict[str, object]:
         "counts": dict(plan.counts),
         "ratios": {key: float(ratio) for key, ratio in plan.ratios.items()},
         "marks": {
-            edge: [{"label": mark.label, "at": length_record(plan, mark.at)} for mark in plan.heading.marks]
+            key: [{"label": mark.label, "at": length_record(plan, mark.at)} for mark in marks]
+            for key, marks in marked.items()
         },
         "cut_lines": [
             {"at": length_record(plan, mark.at), "height": length_record(plan, mark.cut)}

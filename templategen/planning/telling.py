@@ -54,12 +54,16 @@ def _marks(plan: Plan) -> list[str]:
     if not plan.heading.marks:
         return []
     places = [f"{mark.label}: {plan.tape.show(mark.at)}" for mark in plan.heading.marks]
-    return [f"{marks_said(plan)}, from the left end of the top edge, the back towards you", *columns(places)]
+    head = f"{marks_said(plan)}, from the left end of the top edge, the back towards you"
+    if plan.heading.mirrored:
+        head += "; on right panels from the right end"
+    return [*wrapped(head, WIDTH), *columns(places)]
 
 
 def marks_said(plan: Plan) -> str:
     """What the marks along the heading are: "Loop centres"."""
-    return HEADINGS[plan.heading.style].marks_said
+    said = HEADINGS[plan.heading.style].marks_said
+    return f"{said} of left panels" if plan.heading.mirrored else said
 
 
 def _cut_lines(plan: Plan) -> list[str]:

@@ -19,6 +19,8 @@ BAND = 12.2
 FINGER = 6
 """Length of a finger's tick, in mm."""
 WORD = 9
+BESIDE_THE_END = 8
+"""From a strip's end to the word for its return, in mm: the end's own word stands there."""
 SIDES = {"left": "right", "right": "left"}
 """The other one; and the side that an edge has from the front."""
 
@@ -30,11 +32,10 @@ def draw(plan: Plan) -> list[Drawing]:
         return []
     if not pleats.mirrored:
         return [_strip(plan, pleats, pleats.marks, pleats.leading, "")]
-    mirrored = [HeadingMark(mark.label, plan.width - mark.at) for mark in reversed(pleats.marks)]
     # From the back the leading edge of a left panel lies to the left, where its front has it on the right.
     return [
         _strip(plan, pleats, marks, leading, f" for {leading} panels")
-        for marks, leading in ((pleats.marks, pleats.leading), (mirrored, SIDES[pleats.leading]))
+        for marks, leading in ((pleats.marks, pleats.leading), (plan.mirrored_marks, SIDES[pleats.leading]))
     ]
 
 
@@ -51,7 +52,7 @@ def _strip(plan: Plan, pleats: PleatPlan, marks: Sequence[HeadingMark], leading:
             marks=tuple(Labelled(mark.label, mark.at.mm, said) for mark, said in zip(marks, labels, strict=True)),
             thing_width=Fraction(0),
             ends=(edges["left"], edges["right"]),
-            more=tuple(_spans(pleats, marks)),
+            more=(*_spans(pleats, marks), *_returns(plan, pleats, marks, leading)),
         )
     )
 
@@ -70,3 +71,15 @@ def _spans(pleats: PleatPlan, marks: Sequence[HeadingMark]) -> Iterator[Item]:
                 yield Line(LineType.THIN, at, 0, at, -FINGER)
         elif word < room and abs(float(left + right - width)) > word + 2:
             yield Text((left + right) / 2, -BAND + 1, "space", WORD, Anchor.MIDDLE)
+
+
+def _returns(plan: Plan, pleats: PleatPlan, marks: Sequence[HeadingMark], leading: str) -> Iterator[Item]:
+    """The word for what goes round the corner to the wall, where there is room for it beside the end's own word."""
+    depth, width = plan.spec.rod.returns, pleats.flat.mm
+    from_left, from_right = marks[0].at, pleats.flat - marks[-1].at
+    for side, reach in (("left", from_left), ("right", from_right)):
+        back = pleats.last if side == leading else pleats.first
+        if not depth or back != depth or width_of("return", WORD) + 2 * BESIDE_THE_END > float(reach.mm):
+            continue
+        middle = reach.mm / 2 if side == "left" else width - reach.mm / 2
+        yield Text(middle, -BAND + 1, "return", WORD, Anchor.MIDDLE)

@@ -82,7 +82,8 @@ def in_short(plan: Plan) -> str:
     """What is made, in a sentence."""
     spec, panels, tape = plan.spec, plan.panels, plan.tape
     made = HEADING_WORDS[plan.heading.style].made(plan, plan.heading)
-    each = "1 panel," if panels == 1 else f"{panels} panels, all alike, each"
+    alike = "half of them the mirror image of the others" if plan.heading.mirrored else "all alike"
+    each = "1 panel," if panels == 1 else f"{panels} panels, {alike}, each"
     return (
         f"{each} {tape.show(plan.width)} wide, {made}, "
         f"for a rod {tape.show(spec.rod.diameter)} thick."
@@ -169,10 +170,13 @@ def _hanging(plan: Plan, hung: str) -> Step:
 def _taping(plan: Plan, choices: Choices) -> str:
     if not plan.heading.marks:
         return "Tape together what is in pieces"
+    heading, strips = plan.heading, choices.strips * (2 if plan.heading.mirrored else 1)
     strip = "half strip" if choices.half_strip else "spacing strip"
-    if choices.strips == 1:
+    if not heading.spaced:
+        strip = f"{heading.thing} strip"
+    if strips == 1:
         return f"Tape the {strip} together, if it is in pieces"
-    return f"Tape each of the {choices.strips} {strip}s together by its own letters, if it is in pieces"
+    return f"Tape each of the {strips} {strip}s together by its own letters, if it is in pieces"
 
 
 def numbers(plan: Plan) -> Iterator[Block]:
@@ -195,7 +199,8 @@ def _places(plan: Plan) -> str:
     centres = (f"{mark.label}: {plan.tape.read(mark.at).label}" for mark in plan.heading.marks)
     places = "; ".join(centre.replace(" ", "\N{NO-BREAK SPACE}") for centre in centres)
     unit = "inches" if plan.tape.units == "inch" else "millimetres"
-    return f"{marks_said(plan)}, in {unit} from the left end: {places}."
+    other = " (on right panels from the right end)" if plan.heading.mirrored else ""
+    return f"{marks_said(plan)}, in {unit} from the left end{other}: {places}."
 
 
 def _cut_lines(plan: Plan) -> Iterator[NumberRow]:

@@ -61,7 +61,7 @@ def top_texts(draw: st.DrawFn) -> str:
     else:
         fields |= {
             "heading.style": '"gathering tape"',
-            "heading.drop": some(1, 80),
+            "heading.drop": some(3, 80),
             "heading.tape_width": some(15, 100),
         }
         for name, least, most in (("tape_top", 0, 60), ("top_fold", 0, 120), ("gathered_width", 200, 1500)):

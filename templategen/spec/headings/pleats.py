@@ -16,7 +16,8 @@ _PLEATS = About(
     least=Limit(2, "2"), most=Limit(500, "500"))  # fmt: skip
 _LAST_BACK = About(
     "from the leading edge back to the last pleat", "2 in", "50 mm",
-    left_out="2 in", asked=False, least=MORE_THAN_NOTHING, most=MOST_1_M)  # fmt: skip
+    left_out="2 in; for a panel that covers the rod alone, its other return", asked=False,
+    least=MORE_THAN_NOTHING, most=MOST_1_M)  # fmt: skip
 _HEADING_DEPTH = About(
     "how deep the stiffened top is, and the pleats are sewn", "4 in", "100 mm",
     left_out="4 in", asked=False, least=MORE_THAN_NOTHING, most=MOST_1_M)  # fmt: skip
@@ -31,7 +32,7 @@ class PleatTable(HeadingTable):
     set_below: Annotated[Length | None, SET_BELOW] = None
     finished_width: Annotated[Length | None, FINISHED_WIDTH] = None
     pleats: Annotated[int | None, _PLEATS] = None
-    last_back: Annotated[Length, _LAST_BACK] = inches(2)
+    last_back: Annotated[Length | None, _LAST_BACK] = None
     heading_depth: Annotated[Length, _HEADING_DEPTH] = inches(4)
 
 

@@ -49,11 +49,11 @@ def steps(plan: Plan, pleats: PleatPlan, choices: Choices) -> Iterator[Step]:
         )
     yield (
         f"Pin {which} to the back of the top, its upper edge on the panel's top edge, its ends at the side edges, the "
-        "end that says return edge at the return edge. Put a pin at every line.",
+        f"end that says return edge at the return edge. Put a pin at every line.{_copies(pleats, choices)}",
         True,
     )
     yield (
-        f"Bring the two pins of each number together, right side out, and sew from the top edge down to the heading "
+        f"Bring the two pins of each number together, {_folded(pleats)}, and sew from the top edge down to the heading "
         f"card's stitch line: {pleats.pleats} pleats, each of {plain(plan, pleats.pleat)} of cloth, with spaces of "
         f"{plain(plan, pleats.space)}. Lay it flat and measure: it must come to {plain(plan, pleats.finished)}. "
         f"{_folding(pleats)}",
@@ -64,6 +64,24 @@ def steps(plan: Plan, pleats: PleatPlan, choices: Choices) -> Iterator[Step]:
         "top edge.",
         True,
     )
+
+
+def _folded(pleats: PleatPlan) -> str:
+    """Which way the cloth of a pleat is folded: to the front, or for an inverted one to the back."""
+    if pleats.style == "inverted box pleats":
+        return "right side in, so that the cloth between them stands out at the back"
+    return "right side out, so that the cloth between them stands out at the front"
+
+
+def _copies(pleats: PleatPlan, choices: Choices) -> str:
+    """How many strips there are, and why none of them is a half one."""
+    said = ""
+    if choices.strips > 1:
+        kinds = " of either" if pleats.mirrored else ""
+        said = f" There are {choices.strips}{kinds}, all alike: as many panels can be marked at once."
+    if choices.half_strip:
+        said += " It is a whole strip, not a half one: pleats do not stand alike from both edges."
+    return said
 
 
 def _folding(pleats: PleatPlan) -> str:

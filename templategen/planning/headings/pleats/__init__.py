@@ -9,56 +9,20 @@ finished width (How to Make Draperies, booklet, undated: half-opening 49 + retur
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from fractions import Fraction
-from typing import Literal
 
-from ...lengths import NOTHING, Length, Tape
-from ...spec import Spec
-from ...spec.headings import BoxPleats, InvertedBoxPleats, PinchPleats
-from ..figures import Figure, Notice
-from ..fullness import run
-from ..heading_choices import BOX_AS_WIDE_AS_ITS_SPACE, HOOK_BELOW_RINGS, PLEAT_FULLNESS, PLEAT_SIZES, PLEAT_SPACE
-from ..plan import GaugeLine, HeadingMark, HeadingPlan
-from ..widths import made_count, made_width
-from ..wording import at_least, beside_the_rod, decimal, near, say, term
-from .face import Hang, HangTerm, HeadingKind
-
-Pleats = PinchPleats | BoxPleats | InvertedBoxPleats
-Edge = Literal["left", "right"]
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class PleatPlan(HeadingPlan):
-    """The pleats of one panel; each has two marks, the lines that are brought together."""
-
-    given: Pleats
-    pleats: int
-    flat: Length
-    finished: Length
-    """Of the panel, return and overlap with it."""
-    pleat: Length
-    """Cloth in one pleat, line to line."""
-    space: Length
-    first: Length
-    """Return edge to the first pleat."""
-    last: Length
-    """Last pleat to the leading edge."""
-    hooks_below: Length
-    """Panel's top edge down to the hooks' bends."""
-    leading: Edge
-    """Where the leading edge is, the back towards you; for a pair, on the panels that hang on the left as seen from
-    the front."""
-    mirrored: bool
-    """Whether as many panels are made the other way round."""
-
-    @property
-    def on_each(self) -> int:
-        return self.pleats
-
-    @property
-    def spaced(self) -> bool:
-        return False
+from ....lengths import NOTHING, Length, Tape
+from ....spec import Spec
+from ....spec.headings import PinchPleats
+from ...figures import Figure
+from ...fullness import run
+from ...heading_choices import BOX_SIZES, FINGERED_SIZES, HOOK_BELOW_RINGS, LAST_PLEAT_BACK, PLEAT_SPACE
+from ...plan import GaugeLine, HeadingMark
+from ...widths import made_count, made_width
+from ...wording import beside_the_rod, say, term
+from ..face import Hang, HangTerm, HeadingKind
+from .advice import pleat_notices
+from .plan import Edge, PleatPlan, Pleats
 
 
 def hooks_below(heading: Pleats) -> Length:
@@ -90,9 +54,10 @@ def finished_width(spec: Spec, given: Length | None) -> Length:
 def lay_out(spec: Spec, heading: Pleats) -> PleatPlan:
     """The pleats of one panel, from its return edge to its leading edge."""
     flat, finished = made_width(spec), finished_width(spec, heading.finished_width)
-    first = spec.rod.returns if spec.rod.returns else heading.last_back
-    between = finished - first - heading.last_back
-    count = heading.pleats if heading.pleats is not None else _chosen(heading.style, between, flat - finished)
+    last, sizes = _last_back(spec, heading), _sizes(heading)
+    first = spec.rod.returns if spec.rod.returns else last
+    between = finished - first - last
+    count = heading.pleats if heading.pleats is not None else _chosen(sizes, between, flat - finished)
     pleat = max(NOTHING, flat - finished) / count
     space = max(NOTHING, between) / (count - 1)
     leading: Edge = "right" if spec.panel.leading_edge == "left" else "left"
@@ -119,8 +84,9 @@ def lay_out(spec: Spec, heading: Pleats) -> PleatPlan:
         pleat=pleat,
         space=space,
         first=first,
-        last=heading.last_back,
+        last=last,
         hooks_below=hooks_below(heading),
+        sizes=sizes,
         leading=leading,
         mirrored=spec.panel.leading_edge == "pair" and made_count(spec) > 1,
         lines=(
@@ -130,9 +96,23 @@ def lay_out(spec: Spec, heading: Pleats) -> PleatPlan:
     )
 
 
-def _chosen(style: str, between: Length, to_take_up: Length) -> int:
+def _last_back(spec: Spec, heading: Pleats) -> Length:
+    """From the leading edge back to the last pleat: given, or chosen; a panel that covers the rod alone has a return
+    at that end too, and its last pleat stands at the corner."""
+    if heading.last_back is not None:
+        return heading.last_back
+    alone = made_count(spec) == 1 and spec.rod.returns
+    return spec.rod.returns if alone else LAST_PLEAT_BACK
+
+
+def _sizes(heading: Pleats) -> tuple[Length, Length]:
+    """The least and the most cloth in a good pleat."""
+    return FINGERED_SIZES[heading.fingers] if isinstance(heading, PinchPleats) else BOX_SIZES
+
+
+def _chosen(sizes: tuple[Length, Length], between: Length, to_take_up: Length) -> int:
     """The number of pleats whose spaces come nearest to 4 in, of those that make good pleats; 2 at the least."""
-    least, most = PLEAT_SIZES[style]
+    least, most = sizes
     wanted = round(Fraction(max(NOTHING, between).mm, PLEAT_SPACE.mm)) + 1
     fewest, greatest = -(-to_take_up.mm // most.mm), to_take_up.mm // least.mm
     return int(max(2, min(max(wanted, fewest), max(greatest, fewest))))
@@ -156,13 +136,20 @@ def figures(spec: Spec, pleats: PleatPlan) -> tuple[Figure, ...]:
     first = "the return: the first pleat stands at its corner"
     if not spec.rod.returns:
         first = "no return: as far back as the last pleat from the leading edge"
+    last = "back from the leading edge: "
+    if given.last_back is not None:
+        last += "as given"
+    elif pleats.last == LAST_PLEAT_BACK:
+        last += "How to Make Draperies"
+    else:
+        last = "the other return: the last pleat stands at its corner"
     chosen = ""
     if given.pleats is None:
         chosen = f"; {pleats.pleats} pleats chosen: spaces as near to 4 in as makes good pleats"
     found = [
         Figure("pleat_finished_width", "finished width", pleats.finished, finished),
         Figure("pleat_first", "first pleat from edge", pleats.first, first),
-        Figure("pleat_last", "last pleat from edge", pleats.last, "back from the leading edge"),
+        Figure("pleat_last", "last pleat from edge", pleats.last, last),
         Figure(
             "pleat_size",
             "cloth in one pleat",
@@ -186,67 +173,6 @@ def figures(spec: Spec, pleats: PleatPlan) -> tuple[Figure, ...]:
     return tuple(found)
 
 
-def notices(spec: Spec, pleats: PleatPlan) -> tuple[Notice, ...]:
-    """Too little cloth, pleats too thin or too thick, boxes that overlap, no room for spaces."""
-    tape, style = spec.tape, pleats.style
-    if pleats.flat <= pleats.finished:
-        text = (
-            f"There is nothing to pleat: the panel is {near(tape, pleats.flat)} wide flat, and it has to cover "
-            f"{near(tape, pleats.finished)}. Two times is the least for pleats (common practice)."
-        )
-        return (Notice("nothing_to_pleat", "stop", text),)
-    if pleats.finished <= pleats.first + pleats.last:
-        text = (
-            f"There is no room for pleats: return and leading edge take {near(tape, pleats.first + pleats.last)} of a "
-            f"finished width of {near(tape, pleats.finished)}."
-        )
-        return (Notice("no_room_for_pleats", "stop", text),)
-    found = []
-    least, most = PLEAT_SIZES[style]
-    if not least <= pleats.pleat <= most:
-        thin = pleats.pleat < least
-        how = "thin" if thin else "thick"
-        other = int((pleats.flat - pleats.finished).mm // least.mm) if thin else int(
-            -(-(pleats.flat - pleats.finished).mm // most.mm)
-        )
-        cure = f" {other} pleats would come within it." if other >= 2 else " Take more panels, or wider ones."
-        text = (
-            f"The pleats are {how}: {near(tape, pleats.pleat)} of cloth in each; {near(tape, least)} to "
-            f"{near(tape, most)} makes a good one.{cure}"
-        )
-        found.append(Notice(f"pleats_{how}", "warning", text))
-    found += _box_notices(spec, pleats)
-    full = pleats.flat / pleats.finished
-    low, high = PLEAT_FULLNESS
-    if not low <= full <= high:
-        text = (
-            f"The cloth is {decimal(float(full))} times the finished width; 2 to 2.5 times is usual for pleats (common "
-            "practice; UFGS-12491N counts 2, 2.5 and 3 times). The choice is yours."
-        )
-        found.append(Notice("pleat_fullness", "note", text))
-    if made_count(spec) > 2 and spec.rod.returns:
-        text = (
-            "More than two panels share the rod, and only those at its ends have a return: those between need a strip "
-            "of their own, from a spec without returns."
-        )
-        found.append(Notice("return_at_ends_only", "warning", text))
-    return tuple(found)
-
-
-def _box_notices(spec: Spec, pleats: PleatPlan) -> list[Notice]:
-    """Boxes against their spaces."""
-    if isinstance(pleats.given, PinchPleats) or pleats.pleat / 2 <= pleats.space:
-        return []
-    tape = spec.tape
-    text = (
-        f"The boxes are {near(tape, pleats.pleat / 2)} wide and stand {near(tape, pleats.space)} apart, so they "
-        f"overlap. A box as wide as its space takes {BOX_AS_WIDE_AS_ITS_SPACE} times the finished width (Stephenson "
-        f"1905); this cloth is {decimal(float(pleats.flat / pleats.finished))} times. Spaces of at least "
-        f"{at_least(tape, pleats.pleat / 2)} would clear them."
-    )
-    return [Notice("boxes_overlap", "warning", text)]
-
-
 def _kind(name: str, title: str) -> HeadingKind[Pleats, PleatPlan]:
     return HeadingKind(
         name=name,
@@ -259,7 +185,7 @@ def _kind(name: str, title: str) -> HeadingKind[Pleats, PleatPlan]:
         lay_out=lay_out,
         hang_figures=hang_figures,
         figures=figures,
-        notices=notices,
+        notices=pleat_notices,
         takes_up="pleated",
     )
 
@@ -267,3 +193,5 @@ def _kind(name: str, title: str) -> HeadingKind[Pleats, PleatPlan]:
 PINCH_PLEATS = _kind("pinch pleats", "The pleats")
 BOX_PLEATS = _kind("box pleats", "The box pleats")
 INVERTED_BOX_PLEATS = _kind("inverted box pleats", "The inverted box pleats")
+
+__all__ = ["BOX_PLEATS", "INVERTED_BOX_PLEATS", "PINCH_PLEATS", "PleatPlan", "Pleats", "finished_width"]
