@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from ..lengths import NOTHING, Length
 from ..lengths.counting import plural
 from ..spec import Spec
-from .choices import LINING_SHORTER, WEIGHTS_EVERY
+from .choices import LINING_ABOVE, LINING_SHORTER, POCKET_EASE, POCKET_SEAM, WEIGHTS_EVERY
 from .figures import Figure, Notice
 from .plan import DropPlan, HemPlan
 from .widths import made_count, made_width
@@ -20,15 +20,34 @@ class WeightPlan:
 
     count: int
     pitch: Length
+    """Centre to centre."""
     size: Length
+
+    @property
+    def pocket(self) -> Length:
+        """Width of a pocket, and its depth, inside its seams."""
+        return self.size + POCKET_EASE
+
+    @property
+    def pocket_wide(self) -> Length:
+        """Cut width of the cloth for a pocket: a seam at either side."""
+        return self.pocket + 2 * POCKET_SEAM
+
+    @property
+    def pocket_long(self) -> Length:
+        """Cut length of it: folded in half, with a seam at the open end."""
+        return 2 * (self.pocket + POCKET_SEAM)
 
 
 def plan_weights(spec: Spec) -> WeightPlan | None:
-    """One at each corner and as many between as keep them no further apart than asked; None without weights."""
+    """One at each corner and as many between as keep them no further apart than asked; None without weights.
+
+    The pockets at the corners end with the panel's edges, so that their centres lie half a pocket inside.
+    """
     every = spec.weights.every
     if every is None:
         return None
-    span = made_width(spec)
+    span = max(NOTHING, made_width(spec) - spec.weights.size - POCKET_EASE)
     spaces = max(1, int(-(-span.mm // every.mm)))
     return WeightPlan(spaces + 1, span / spaces, spec.weights.size)
 
@@ -38,20 +57,26 @@ def weight_figures(spec: Spec, weights: WeightPlan | None) -> tuple[Figure, ...]
     if weights is None:
         return ()
     tape, every = spec.tape, spec.weights.every or NOTHING
-    pocket = 2 * weights.size
+    size, ease, seam = say(tape, weights.size), term(tape, 1, "ease", POCKET_EASE), POCKET_SEAM
     return (
         Figure(
             "weight_pitch",
             "weights, apart",
             weights.pitch,
-            f"{plural(weights.count, 'weight')} on each panel, one at each corner, no more than {say(tape, every)} "
-            f"apart; {weights.count * made_count(spec)} in all",
+            f"centre to centre; {plural(weights.count, 'weight')} on each panel, a pocket at each corner, no more than "
+            f"{say(tape, every)} apart; {weights.count * made_count(spec)} in all",
         ),
         Figure(
             "weight_pocket",
-            "pocket, square",
-            pocket,
-            f"twice the weight {say(tape, weights.size)}, folded in half and sewn up; it hangs inside the hem",
+            "pocket, cut width",
+            weights.pocket_wide,
+            f"weight {size} {ease} {term(tape, 1, '2 × seam', 2 * seam)}",
+        ),
+        Figure(
+            "weight_pocket_length",
+            "pocket, cut length",
+            weights.pocket_long,
+            f"2 × (weight {size} {ease} {term(tape, 1, 'seam', seam)}); folded in half, it hangs inside the hem",
         ),
     )
 
@@ -62,10 +87,10 @@ def weight_notices(spec: Spec, weights: WeightPlan | None, hem: HemPlan) -> list
         return []
     tape = spec.tape
     found = []
-    if weights.size >= hem.depth:
+    if weights.pocket > hem.depth:
         text = (
-            f"Weights of {near(tape, weights.size)} do not go into a hem {near(tape, hem.depth)} deep. Take smaller "
-            "ones, or a deeper hem."
+            f"Weights of {near(tape, weights.size)}, in pockets {near(tape, weights.pocket)} deep, do not go into a "
+            f"hem {near(tape, hem.depth)} deep. Take smaller ones, or a deeper hem."
         )
         found.append(Notice("weight_too_large", "warning", text))
     if weights.pitch > WEIGHTS_EVERY:
@@ -120,8 +145,8 @@ def lining_figures(spec: Spec, drop: DropPlan, lowered: Length) -> tuple[Figure,
     return tuple(found)
 
 
-def lining_notices(spec: Spec, drop: DropPlan) -> list[Notice]:
-    """A lining that shows below the panel, or ends so high that light comes through."""
+def lining_notices(spec: Spec, drop: DropPlan, hem: HemPlan) -> list[Notice]:
+    """A lining that shows below the panel, or ends so high that light comes through above the hem."""
     lining, tape = spec.lining, spec.tape
     if lining.cut_shorter is None:
         return []
@@ -133,8 +158,10 @@ def lining_notices(spec: Spec, drop: DropPlan) -> list[Notice]:
             "shorter, or turn up a deeper hem."
         )
         return [Notice("lining_shows", "stop", text)]
+    if above >= hem.depth:
+        return [Notice("lining_above_hem", "warning", _lining_gap(spec, hem, above))]
     least, most = LINING_SHORTER
-    if not least <= lining.cut_shorter <= most:
+    if not least <= lining.cut_shorter <= most and above != LINING_ABOVE:
         text = (
             f"The lining is cut {near(tape, lining.cut_shorter)} shorter than the panel; {near(tape, least)} at the "
             f"sill and {near(tape, most)} at the floor are given (The Complete Photo Guide to Curtains and "
@@ -142,3 +169,17 @@ def lining_notices(spec: Spec, drop: DropPlan) -> list[Notice]:
         )
         return [Notice("lining_unusual", "note", text)]
     return []
+
+
+def _lining_gap(spec: Spec, hem: HemPlan, above: Length) -> str:
+    """What is wrong with a lining that does not reach down behind the hem, and what it has to be cut instead."""
+    tape, shorter = spec.tape, spec.lining.cut_shorter or NOTHING
+    right = shorter - above + LINING_ABOVE
+    cut = f"{near(tape, right)} shorter" if right >= NOTHING else f"{near(tape, -right)} longer"
+    least, most = LINING_SHORTER
+    return (
+        f"The lining would end {near(tape, above)} above the panel's edge, and the hem is {near(tape, hem.depth)} "
+        f"deep: light shows above it. Cut {cut} than the panel it ends {near(tape, LINING_ABOVE)} above the edge. "
+        f"{near(tape, least)} and {near(tape, most)} shorter (The Complete Photo Guide to Curtains and Draperies, "
+        "2006) are right for hems turned twice alike, and not for this one."
+    )

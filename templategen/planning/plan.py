@@ -208,6 +208,8 @@ class MitrePlan:
     """Raw corner to the fold, along the bottom's raw edge."""
     seam: Length
     """Length of the finished mitre, corner to inner corner."""
+    beside_old: bool = False
+    """Whether it is that of a corner beside the side hem that stays as it came."""
 
     @property
     def above_the_hem(self) -> Length:
@@ -251,8 +253,9 @@ class Plan:
     top: TopPlan
     heading: HeadingPlan
     offcut: OffcutPlan
-    mitre: MitrePlan | None
-    """The corner's one fold, where corners are mitred."""
+    mitres: tuple[MitrePlan, ...]
+    """The one fold of a corner, where corners are mitred; a second one for corners beside a side hem that stays and
+    is not as deep."""
     shrinkage: ShrinkagePlan | None
     """What is carried for shrinkage; None where nothing is."""
     sections: tuple[Section, ...]

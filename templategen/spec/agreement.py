@@ -105,7 +105,7 @@ def _old_heading(answers: Answers) -> Iterator[Fault]:
 def _hems(answers: Answers) -> Iterator[Fault]:
     pairs = (
         ("hem.turn_under", "hem.depth"), ("panel.turn_under", "panel.hem"), ("sides.turn_under", "sides.hem"),
-        ("lining.turn_under", "lining.hem"),
+        ("lining.turn_under", "lining.hem"), ("sides.old_turn_under", "sides.old_hem"),
     )
     for inner, outer in pairs:
         lengths = answers.all_of(inner, outer)
@@ -124,6 +124,15 @@ def _sides(answers: Answers) -> Iterator[Fault]:
         yield Fault(
             "sides.finished_width", answers.typed("sides.finished_width"),
             "a width and sides.split are both there; leave one out: panels that are split come out alike",
+        )
+    for one, other in (("old_hem", "old_turn_under"), ("old_turn_under", "old_hem")):
+        if answers.given(f"sides.{one}") and not answers.given(f"sides.{other}"):
+            yield Fault(f"sides.{other}", "", f"missing, and needed with sides.{one}; write both, or neither")
+    if answers.values.get("sides.mitre") and not answers.given("sides.hem"):
+        yield Fault(
+            "sides.hem", "",
+            "missing, and needed with sides.mitre, as the fold follows from it; write the finished depth of the side "
+            "hem that the corner has, measured, or the new one's",
         )
     allowances = answers.all_of("sides.hem", "sides.turn_under")
     if not asked or not allowances:

@@ -12,14 +12,14 @@ from hypothesis import strategies as st
 
 from templategen.lengths import NOTHING, Length, inches, millimetres
 from templategen.planning import Plan
+from templategen.planning.extras import plan_weights
 from templategen.planning.hems import HEMS
 from templategen.planning.hems.face import fold_to
 from templategen.planning.hems.sewn_on import SewnOnPlan
-from templategen.planning.plan import MitrePlan
-from templategen.planning.sides import plan_mitre
+from templategen.planning.sides import plan_mitres
 from templategen.planning.widths import made_count, made_width, side_allowance, side_offcut
 
-from .building import codes, job, planned
+from .building import codes, job, notice, planned
 
 
 def with_hem(style: str, changes: dict[str, Any] | None = None, **fields: Any) -> Plan:
@@ -84,14 +84,19 @@ NOTICES: list[tuple[str, str, dict[str, Any], dict[str, Any]]] = [
     ("border_in_seam", "border", {"hem.depth": "1/2 in"}, {"hem.depth": "9/16 in"}),
     ("hem_shallow", "faced", {"hem.depth": "49 mm"}, {"hem.depth": "50 mm"}),
     ("split_too_narrow", "double fold", {"sides.split": 9}, {"sides.split": 6}),
-    ("no_mitre", "border", {"sides.mitre": True}, {}),
+    ("no_mitre", "border", {"sides.mitre": True, "sides.hem": "1 in"}, {}),
+    ("mitre_folded_twice", "double fold", {"sides.mitre": True, "sides.hem": "1 in", "fabric.shrinkage": "2 %"},
+     {"sides.mitre": True, "sides.hem": "1 in", "fabric.shrinkage": "2 %", "fabric.shrinkage_in": "tuck"}),
+    ("split_not_alike", "double fold", {"sides.split": 2, "drop.floor_marks": ["13 in", "13 1/16 in"]},
+     {"sides.split": 2, "drop.floor_marks": ["13 in", "13 in"]}),
     ("mitre_unequal", "double fold", {"sides.mitre": True, "sides.hem": "3 15/16 in"},
      {"sides.mitre": True, "sides.hem": "4 in"}),
-    ("weight_too_large", "double fold", {"weights.every": "24 in", "weights.size": "3 in", "hem.depth": "3 in"},
-     {"weights.every": "24 in", "weights.size": "3 in", "hem.depth": "3 1/16 in"}),
+    ("weight_too_large", "double fold", {"weights.every": "24 in", "weights.size": "3 in", "hem.depth": "3 3/16 in"},
+     {"weights.every": "24 in", "weights.size": "3 in", "hem.depth": "3 1/4 in"}),
     ("weights_far_apart", "double fold", {"weights.every": "27 in"}, {"weights.every": "26 in"}),
     ("lining_shows", "double fold", {"lining.cut_shorter": "1/2 in"}, {"lining.cut_shorter": "11/16 in"}),
-    ("lining_unusual", "double fold", {"lining.cut_shorter": "5 1/16 in"}, {"lining.cut_shorter": "5 in"}),
+    ("lining_above_hem", "double fold", {"lining.cut_shorter": "4 5/8 in"}, {"lining.cut_shorter": "4 9/16 in"}),
+    ("lining_unusual", "equal double fold", {"lining.cut_shorter": "5 1/16 in"}, {"lining.cut_shorter": "5 in"}),
 ]  # fmt: skip
 
 
@@ -150,8 +155,7 @@ def test_the_mitre_folds_real_outlines_to_one_seam(hem: int, side: int, turn: in
         "hem.depth": f"{hem} mm", "hem.turn_under": f"{turn * hem}/10 mm",
         "sides.hem": f"{side} mm", "sides.turn_under": f"{beside * side}/10 mm", "sides.mitre": True,
     })  # fmt: skip
-    mitre = plan_mitre(spec, HEMS["double fold"].plan(spec, spec.hem))
-    assert mitre is not None
+    (mitre,) = plan_mitres(spec, HEMS["double fold"].plan(spec, spec.hem))
     below, out = float(mitre.hem_allowance.mm), float(mitre.side_allowance.mm)
     on_side = np.array([-out, -below + float(mitre.up_the_side.mm)])
     on_bottom = np.array([-out + float(mitre.along_the_bottom.mm), -below])
@@ -174,20 +178,64 @@ def test_the_mitre_folds_real_outlines_to_one_seam(hem: int, side: int, turn: in
 def test_the_mitre_of_the_handbook() -> None:
     """H = S = 1, allowances 2 and 2: marks 4 and 4, finished mitre 1.414; H and S unequal: 4 H up and 4 S along
     (derived, checks by folding above)."""
-    spec = job({"hem.depth": "1 in", "hem.turn_under": "1 in", "sides.mitre": True})
-    mitre = plan_mitre(spec, HEMS["double fold"].plan(spec, spec.hem))
-    assert isinstance(mitre, MitrePlan)
+    spec = job({"hem.depth": "1 in", "hem.turn_under": "1 in", "sides.mitre": True, "sides.hem": "1 in"})
+    (mitre,) = plan_mitres(spec, HEMS["double fold"].plan(spec, spec.hem))
     assert (mitre.up_the_side, mitre.along_the_bottom) == (inches(4), inches(4))
     assert float(mitre.seam.inches) == pytest.approx(1.414, abs=5e-4)
-    unequal = job({"hem.depth": "3 in", "hem.turn_under": "3 in", "sides.mitre": True})
-    other = plan_mitre(unequal, HEMS["double fold"].plan(unequal, unequal.hem))
-    assert other is not None and (other.up_the_side, other.along_the_bottom) == (inches(12), inches(4))
+    unequal = job({"hem.depth": "3 in", "hem.turn_under": "3 in", "sides.mitre": True, "sides.hem": "1 in"})
+    (other,) = plan_mitres(unequal, HEMS["double fold"].plan(unequal, unequal.hem))
+    assert (other.up_the_side, other.along_the_bottom) == (inches(12), inches(4))
 
 
 def test_weights_every_two_feet() -> None:
-    """Te Ao Hou no. 11, July 1955, pp. 58-59: hem weights every 2 ft. On 54 in: corners and two between."""
+    """Te Ao Hou no. 11, July 1955, pp. 58-59: hem weights every 2 ft. On 54 in: corners and two between.
+
+    Pockets for weights of 1 in are 1 1/4 in wide inside, and those at the corners end with the panel: 54 - 1 1/4 is
+    shared out. A pocket's cloth, by hand: 1 + 1/4 + 2 x 1/4 wide, 2 (1 + 1/4 + 1/4) long.
+    """
     plan = planned({"weights.every": "24 in"})
-    assert plan.counts["weights"] == 4 and plan.figures["weight_pitch"].value == inches(18)
+    assert plan.counts["weights"] == 4 and 3 * plan.figures["weight_pitch"].value == inches("211/4")
+    pocket = plan.figures["weight_pocket"].value, plan.figures["weight_pocket_length"].value
+    assert pocket == (inches("7/4"), inches(3))
+
+
+def test_a_weight_goes_into_its_pocket() -> None:
+    """Flat, a pocket is half as wide as the way round what is in it: of a weight 1/4 in thick, size + 1/4 in."""
+    weights = plan_weights(job({"weights.every": "24 in"}))
+    assert weights is not None
+    assert weights.size + inches("1/4") <= weights.pocket < weights.pocket_wide
+    assert weights.pocket_long - 2 * weights.pocket == weights.pocket_wide - weights.pocket
+
+
+def test_the_handbooks_five_inches_end_a_lining_one_inch_above_the_panel() -> None:
+    """5 in shorter (The Complete Photo Guide to Curtains and Draperies, 2006): with 4 in and 2 in turned twice,
+    derived; with another hem what the notice asks for does it."""
+    usual = with_hem("equal double fold", {"lining.cut_shorter": "5 in"})
+    assert usual.figures["lining_above"].value == inches(1)
+    assert not {"lining_above_hem", "lining_unusual"} & codes(usual)
+    plan = with_hem("double fold", {"lining.cut_shorter": "5 in"})
+    assert "1 5/8 in shorter" in notice(plan, "lining_above_hem").text
+    right = with_hem("double fold", {"lining.cut_shorter": "1 5/8 in"})
+    assert right.figures["lining_above"].value == inches(1) and not right.stops
+    assert not {"lining_above_hem", "lining_unusual"} & codes(right)
+
+
+def test_a_corner_beside_an_old_side_hem_has_a_fold_of_its_own() -> None:
+    """H = 4, T = 5/8; new side hem 1 + 1, old 1/2 + 1/4: 4 x 2 / 1 + 4 5/8 and 4 x (3/4) / (1/2) + 4 5/8."""
+    old = {"sides.old_hem": "1/2 in", "sides.old_turn_under": "1/4 in"}
+    asked = {"sides.mitre": True, "sides.hem": "1 in", **old}
+    for cut in ({"sides.split": 2}, {"sides.finished_width": "40 in"}):
+        mitres = planned({**asked, **cut}).mitres
+        assert [mitre.up_the_side for mitre in mitres] == [inches("101/8"), inches("85/8")]
+        assert [mitre.beside_old for mitre in mitres] == [False, True]
+    assert len(planned(asked).mitres) == len(planned({"sides.mitre": True, "sides.hem": "1 in"}).mitres) == 1
+
+
+def test_the_bottom_is_marked_and_measured_before_the_sides_are_cut() -> None:
+    """Floor marks stand where they were made, across the panel that was bought."""
+    for sides in ({"sides.split": 2}, {"sides.finished_width": "40 in"}):
+        plan = planned({**sides, "drop.floor_marks": ["13 in", "13 1/2 in", "13 in"]})
+        assert [mark.at for mark in plan.drop.marks] == [NOTHING, inches(27), inches(54)]
 
 
 def test_a_lining_is_cut_five_inches_shorter() -> None:
