@@ -185,6 +185,9 @@ FULL_LENGTH_HEM = inches(3)
 LEAST_HEM = inches(1)
 """The shallowest hem any source gives, for short curtains: newspaper, 24 May 1935. Below it, face the hem."""
 
+WEB_WIDTH = inches("3/4")
+"""Width of bonding web, and half of the hem at the most: our choice, because it is sold about that wide."""
+
 FACING_SEAM = inches("1/2")
 """Seam that joins a facing to the bottom edge: our choice, because curtain seams are usually that wide."""
 

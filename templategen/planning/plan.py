@@ -79,6 +79,8 @@ class HemPlan:
     """What the hem gauge card shows, from its base edge up."""
     steps: tuple[Length, ...]
     """What the steps of the card measure; from the lowest up, none twice."""
+    sewn_on: Length = NOTHING
+    """How far above the finished edge the panel's own front ends, where other cloth is sewn on below it."""
 
 
 @dataclass(frozen=True, slots=True)

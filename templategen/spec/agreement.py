@@ -51,6 +51,7 @@ def disagreements(answers: Answers) -> Iterator[Fault]:
     yield from _drop(answers)
     yield from _old_heading(answers)
     yield from _hems(answers)
+    yield from _border(answers)
     yield from _sides(answers)
     yield from _loops(answers)
     yield from _rings(answers)
@@ -115,6 +116,16 @@ def _hems(answers: Answers) -> Iterator[Fault]:
         if not lengths[1]:
             right = f"nothing can be turned under where {outer} is 0, a raw edge; write 0, or the depth of the hem"
         yield Fault(inner, answers.typed(inner), right)
+
+
+def _border(answers: Answers) -> Iterator[Fault]:
+    lengths = answers.all_of("hem.own_hem", "hem.depth")
+    if lengths and lengths[0] * 2 > lengths[1]:
+        yield Fault(
+            "hem.own_hem", answers.typed("hem.own_hem"),
+            f"more than half of hem.depth, {answers.typed('hem.depth')}; write less, or leave it out for a border that "
+            "is doubled",
+        )
 
 
 def _sides(answers: Answers) -> Iterator[Fault]:

@@ -162,7 +162,7 @@ def _marking(plan: Plan) -> str:
 def _hanging(plan: Plan, hung: str) -> Step:
     return (
         f"Hang the panel on the rod by {hung}. Look, measure to {line_of(plan.spec).the}, adjust the pinned hem, and "
-        f"only then stitch it, {plain(plan, plan.hem.stitch_line)} above the finished edge.",
+        f"only then {HEM_WORDS[plan.hem.style].fixed(plan, plan.hem)}.",
         True,
     )
 

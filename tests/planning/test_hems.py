@@ -10,6 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from templategen.errors import Refusal
 from templategen.lengths import NOTHING, Length, inches, millimetres
 from templategen.planning import Plan
 from templategen.planning.extras import plan_weights
@@ -81,6 +82,12 @@ def test_all_cloth_is_accounted_for(style: str, depth: int, hang: int) -> None:
 NOTICES: list[tuple[str, str, dict[str, Any], dict[str, Any]]] = [
     # code, style, changes, changes just inside
     ("tape_shows", "single fold with tape", {"cloth": "light"}, {"cloth": "medium"}),
+    ("facing_shows", "faced", {"cloth": "light"}, {"cloth": "medium"}),
+    ("web_lets_go", "single fold with tape", {"cloth": "heavy", "hem.held_by": "bonding"},
+     {"cloth": "medium", "hem.held_by": "bonding"}),
+    ("pile_turned_twice", "equal double fold", {"fabric.pile": True}, {"fabric.pile": False}),
+    # The facing is cut 5 1/8 in wide; off a side come 54 - 46 7/8 - 2 = 5 1/8 in.
+    ("strips_from_sides", "faced", {"sides.finished_width": "46 7/8 in"}, {"sides.finished_width": "46 15/16 in"}),
     ("border_in_seam", "border", {"hem.depth": "1/2 in"}, {"hem.depth": "9/16 in"}),
     ("hem_shallow", "faced", {"hem.depth": "49 mm"}, {"hem.depth": "50 mm"}),
     ("split_too_narrow", "double fold", {"sides.split": 9}, {"sides.split": 6}),
@@ -244,6 +251,39 @@ def test_a_lining_is_cut_five_inches_shorter() -> None:
     face = plan.figures["finished_length"].value + plan.hem.allowance
     assert plan.figures["lining_cut_length"].value == face - inches(5)
     assert plan.figures["lining_width"].value == inches(52)
+
+
+def test_a_border_of_single_cloth_is_cut_for_its_own_hem() -> None:
+    """By hand: seam 1/2 + depth 4 + two turns of 3/4 = 6 in; the panel ends where it does above a doubled one."""
+    single, doubled = with_hem("border", own_hem="3/4 in"), with_hem("border")
+    assert isinstance(single.hem, SewnOnPlan) and single.hem.strip == inches(6)
+    assert single.hem.allowance == doubled.hem.allowance
+    assert single.hem.stitch_line == inches("5/8") and single.hem.steps == (inches("3/4"), inches(4))
+    with pytest.raises(Refusal, match=r"hem\.own_hem"):
+        job({"hem.style": "border", "hem.turn_under": None, "hem.own_hem": "2 1/16 in"})
+
+
+def test_a_bonded_hem_is_held_at_its_raw_edge() -> None:
+    """Web 3/4 in wide along the raw edge, which comes 4 in up; in a hem 1 in deep half of it."""
+    assert with_hem("single fold with tape", held_by="bonding").hem.stitch_line == inches("13/4")
+    assert with_hem("single fold with tape", held_by="bonding", depth="1 in").hem.stitch_line == inches("1/2")
+
+
+@pytest.mark.parametrize(("marked", "crease"), [("-2 1/2 in", "goes into the seam"), ("-3 1/4 in", "will show")])
+def test_an_old_crease_goes_into_the_borders_seam_or_shows_above_it(marked: str, crease: str) -> None:
+    """Hung by its new heading, clear of nothing, border 3 in, seam 1 in: the seam line lies 3 in above the floor, the
+    panel's raw edge an inch lower. 2 1/2 in below the old edge: crease between the two; 3 1/4: above both."""
+    hem = {"hem.seam": "1 in", "drop.hung_by": "new heading", "drop.clearance": "0 in", "drop.rod_to_floor": None}
+    plan = with_hem("border", {**hem, "drop.floor_marks": [marked]}, depth="3 in")
+    assert plan.drop.marks[0].cut == plan.drop.marks[0].finish + inches(2) < NOTHING
+    assert crease in notice(plan, "let_down_old_hem").text
+
+
+def test_mitre_needs_the_side_hem_that_the_corner_has() -> None:
+    with pytest.raises(Refusal, match=r"sides\.hem"):
+        job({"sides.mitre": True})
+    with pytest.raises(Refusal, match=r"sides\.old_turn_under"):
+        job({"sides.mitre": True, "sides.hem": "1 in", "sides.old_hem": "1/2 in"})
 
 
 def test_millimetres_and_inches_fold_alike() -> None:
