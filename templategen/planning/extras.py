@@ -102,16 +102,25 @@ def weight_notices(spec: Spec, weights: WeightPlan | None, hem: HemPlan) -> list
     return found
 
 
+def lining_shorter(spec: Spec, drop: DropPlan) -> Length | None:
+    """How much higher than the panel's cut line the lining's lies, cut alike at the top; None without a lining.
+
+    Negative where the lining is cut longer, as it is behind a border, above which the panel's own cloth ends.
+    """
+    lining, first = spec.lining, drop.marks[0]
+    if lining.ends_above is None:
+        return lining.cut_shorter
+    return lining.ends_above - lining.hem - lining.turn_under + first.finish - first.cut
+
+
 def lining_figures(spec: Spec, drop: DropPlan, lowered: Length) -> tuple[Figure, ...]:
     """The lining's width and, where the panel's length is known, its length; none without a lining."""
     lining, tape = spec.lining, spec.tape
-    if lining.cut_shorter is None:
+    shorter = lining_shorter(spec, drop)
+    if shorter is None:
         return ()
     width, inside = made_width(spec), 2 * lining.narrower
-    allowance = lining.hem + lining.turn_under
     first = drop.marks[0]
-    # Cut alike at the top, the lining's raw edge lies so much higher, and its hem is turned up from there.
-    ends = first.cut + lining.cut_shorter + allowance
     found = [
         Figure(
             "lining_width",
@@ -119,67 +128,72 @@ def lining_figures(spec: Spec, drop: DropPlan, lowered: Length) -> tuple[Figure,
             width - inside,
             f"panel {say(tape, width)} {term(tape, -1, '2 × inside its edge', inside)}",
         ),
-        Figure(
-            "lining_cut_line",
-            "lining's cut line",
-            first.cut + lining.cut_shorter,
-            f"up from the old bottom edge: cut line {say(tape, first.cut)} "
-            f"{term(tape, 1, 'cut shorter', lining.cut_shorter)}",
-        ),
-        Figure(
-            "lining_above",
-            "lining ends above hem",
-            ends - first.finish,
-            f"its finished edge above the panel's: cut line {say(tape, first.cut)} "
-            f"{term(tape, 1, 'shorter', lining.cut_shorter)} {term(tape, 1, 'its hem and turn', allowance)} "
-            f"{term(tape, -1, 'finish line', first.finish)}",
-        ),
+        *_lining_ends(spec, drop, shorter),
     ]
     if spec.panel.length is not None:
-        length = spec.panel.length - lowered - first.cut - lining.cut_shorter
+        length = spec.panel.length - lowered - first.cut - shorter
         working = (
             f"panel {say(tape, spec.panel.length)} {term(tape, -1, 'off the top', lowered)} "
-            f"{term(tape, -1, 'cut line', first.cut)} {term(tape, -1, 'cut shorter', lining.cut_shorter)}"
+            f"{term(tape, -1, 'cut line', first.cut)} {term(tape, -1, 'cut shorter', shorter)}"
         )
         found.append(Figure("lining_cut_length", "lining, cut length", length, working))
     return tuple(found)
 
 
+def _lining_ends(spec: Spec, drop: DropPlan, shorter: Length) -> tuple[Figure, Figure]:
+    """Its cut line and its finished edge: whichever was given leads to the other."""
+    lining, tape, first = spec.lining, spec.tape, drop.marks[0]
+    allowance = lining.hem + lining.turn_under
+    cut, finish = say(tape, first.cut), term(tape, -1, "finish line", first.finish)
+    line = f"cut line {cut} {term(tape, 1, 'cut shorter', shorter)}"
+    above = (
+        f"cut line {cut} {term(tape, 1, 'shorter', shorter)} {term(tape, 1, 'its hem and turn', allowance)} {finish}"
+    )
+    if lining.ends_above is not None:
+        line = (
+            f"finish line {say(tape, first.finish)} {term(tape, 1, 'ends above', lining.ends_above)} "
+            f"{term(tape, -1, 'its hem and turn', allowance)}"
+        )
+        above = "as given"
+    return (
+        Figure("lining_cut_line", "lining's cut line", first.cut + shorter, f"up from the old bottom edge: {line}"),
+        Figure(
+            "lining_above",
+            "lining ends above hem",
+            first.cut + shorter + allowance - first.finish,
+            f"its finished edge above the panel's: {above}",
+        ),
+    )
+
+
 def lining_notices(spec: Spec, drop: DropPlan, hem: HemPlan) -> list[Notice]:
     """A lining that shows below the panel, or ends so high that light comes through above the hem."""
     lining, tape = spec.lining, spec.tape
-    if lining.cut_shorter is None:
+    shorter = lining_shorter(spec, drop)
+    if shorter is None:
         return []
     first = drop.marks[0]
-    above = first.cut + lining.cut_shorter + lining.hem + lining.turn_under - first.finish
+    above = first.cut + shorter + lining.hem + lining.turn_under - first.finish
     if above <= NOTHING:
         text = (
             f"The lining would end {near(tape, -above)} below the panel's edge, and show: cut it at least that much "
             "shorter, or turn up a deeper hem."
         )
         return [Notice("lining_shows", "stop", text)]
-    if above >= hem.depth:
-        return [Notice("lining_above_hem", "warning", _lining_gap(spec, hem, above))]
     least, most = LINING_SHORTER
-    if not least <= lining.cut_shorter <= most and above != LINING_ABOVE:
+    if above >= hem.depth:
         text = (
-            f"The lining is cut {near(tape, lining.cut_shorter)} shorter than the panel; {near(tape, least)} at the "
+            f"The lining would end {near(tape, above)} above the panel's edge, and the hem is {near(tape, hem.depth)} "
+            f"deep: light shows above it. Write lining.ends_above, {near(tape, LINING_ABOVE)}, instead. Cut "
+            f"{near(tape, least)} to {near(tape, most)} shorter (The Complete Photo Guide to Curtains and Draperies, "
+            "2006) it is right behind hems turned twice alike."
+        )
+        return [Notice("lining_above_hem", "warning", text)]
+    if lining.cut_shorter is not None and not least <= shorter <= most:
+        text = (
+            f"The lining is cut {near(tape, shorter)} shorter than the panel; {near(tape, least)} at the "
             f"sill and {near(tape, most)} at the floor are given (The Complete Photo Guide to Curtains and "
             "Draperies, 2006). The choice is yours."
         )
         return [Notice("lining_unusual", "note", text)]
     return []
-
-
-def _lining_gap(spec: Spec, hem: HemPlan, above: Length) -> str:
-    """What is wrong with a lining that does not reach down behind the hem, and what it has to be cut instead."""
-    tape, shorter = spec.tape, spec.lining.cut_shorter or NOTHING
-    right = shorter - above + LINING_ABOVE
-    cut = f"{near(tape, right)} shorter" if right >= NOTHING else f"{near(tape, -right)} longer"
-    least, most = LINING_SHORTER
-    return (
-        f"The lining would end {near(tape, above)} above the panel's edge, and the hem is {near(tape, hem.depth)} "
-        f"deep: light shows above it. Cut {cut} than the panel it ends {near(tape, LINING_ABOVE)} above the edge. "
-        f"{near(tape, least)} and {near(tape, most)} shorter (The Complete Photo Guide to Curtains and Draperies, "
-        "2006) are right for hems turned twice alike, and not for this one."
-    )

@@ -53,6 +53,7 @@ def disagreements(answers: Answers) -> Iterator[Fault]:
     yield from _hems(answers)
     yield from _border(answers)
     yield from _sides(answers)
+    yield from _lining(answers)
     yield from _loops(answers)
     yield from _rings(answers)
     yield from _inset(answers)
@@ -125,6 +126,14 @@ def _border(answers: Answers) -> Iterator[Fault]:
             "hem.own_hem", answers.typed("hem.own_hem"),
             f"more than half of hem.depth, {answers.typed('hem.depth')}; write less, or leave it out for a border that "
             "is doubled",
+        )
+
+
+def _lining(answers: Answers) -> Iterator[Fault]:
+    if answers.given("lining.cut_shorter") and answers.given("lining.ends_above"):
+        yield Fault(
+            "lining.ends_above", answers.typed("lining.ends_above"),
+            "lining.cut_shorter is there too, and each follows from the other; leave one out",
         )
 
 

@@ -59,8 +59,12 @@ class Lining(Table):
     cut_shorter: Annotated[Length | None, About(
         "how much shorter than the panel the lining is cut", "5 in", "125 mm",
         "A handbook has 5 in for curtains to the floor and 3 in to the sill; that suits hems turned twice alike. The "
-        "plan says where the lining then ends: about 1 in above the panel's edge is usual.",
-        left_out="no lining", asked=False, least=NOTHING_OR_MORE, most=MOST_1_M)] = None
+        "plan says where the lining then ends. For any other hem write ends_above instead.",
+        left_out="no lining, unless ends_above is there", asked=False, least=NOTHING_OR_MORE, most=MOST_1_M)] = None
+    ends_above: Annotated[Length | None, About(
+        "how far above the panel's finished edge the lining's is to end, instead of cut_shorter", "1 in", "25 mm",
+        "Less than the panel's hem is deep: else light shows between the two.",
+        left_out="as cut_shorter has it", asked=False, least=MORE_THAN_NOTHING, most=MOST_1_M)] = None
     hem: Annotated[Length, About(
         "the finished depth of the lining's hem", "2 in", "50 mm",
         left_out="2 in", asked=False, least=MORE_THAN_NOTHING, most=MOST_1_M)] = inches(2)

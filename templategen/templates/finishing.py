@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from ..lengths import NOTHING
 from ..lengths.counting import plural
 from ..planning import Plan
+from ..planning.extras import lining_shorter
 from ..planning.sides import folded_twice
 from ..planning.widths import kept_edge
 from .said import Step, plain
@@ -72,10 +74,12 @@ def _two_kinds(plan: Plan) -> bool:
 def lining_steps(plan: Plan) -> Iterator[Step]:
     """Cutting and hemming a lining; nothing without one."""
     lining = plan.spec.lining
-    if lining.cut_shorter is None:
+    shorter = lining_shorter(plan.spec, plan.drop)
+    if shorter is None:
         return
     length = plan.figures.get("lining_cut_length")
-    cut = f"{plain(plan, length.value)} long" if length else f"{plain(plan, lining.cut_shorter)} shorter than the panel"
+    cut = f"{plain(plan, abs(shorter))} {'shorter' if shorter >= NOTHING else 'longer'} than the panel"
+    cut = f"{plain(plan, length.value)} long" if length else cut
     yield (
         f"Lining: cut it {cut} and {plain(plan, plan.figures['lining_width'].value)} wide when hemmed at its sides. "
         f"Turn up a hem of {plain(plan, lining.hem)} with {plain(plan, lining.turn_under)} turned under; its edge "

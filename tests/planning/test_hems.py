@@ -216,15 +216,22 @@ def test_a_weight_goes_into_its_pocket() -> None:
 
 def test_the_handbooks_five_inches_end_a_lining_one_inch_above_the_panel() -> None:
     """5 in shorter (The Complete Photo Guide to Curtains and Draperies, 2006): with 4 in and 2 in turned twice,
-    derived; with another hem what the notice asks for does it."""
+    derived."""
     usual = with_hem("equal double fold", {"lining.cut_shorter": "5 in"})
     assert usual.figures["lining_above"].value == inches(1)
     assert not {"lining_above_hem", "lining_unusual"} & codes(usual)
-    plan = with_hem("double fold", {"lining.cut_shorter": "5 in"})
-    assert "1 5/8 in shorter" in notice(plan, "lining_above_hem").text
-    right = with_hem("double fold", {"lining.cut_shorter": "1 5/8 in"})
-    assert right.figures["lining_above"].value == inches(1) and not right.stops
-    assert not {"lining_above_hem", "lining_unusual"} & codes(right)
+
+
+@pytest.mark.parametrize("style", list(HEMS))
+def test_a_lining_ends_where_it_is_asked_to_behind_any_hem(style: str) -> None:
+    """What was cut off the lining and what is turned up of it leave it 1 in above the panel's edge."""
+    plan = with_hem(style, {"lining.ends_above": "1 in"})
+    mark, lining = plan.drop.marks[0], plan.figures["lining_cut_line"].value
+    assert lining + inches(2) + inches(2) - mark.finish == plan.figures["lining_above"].value == inches(1)
+    assert plan.figures["lining_cut_length"].value + lining + plan.top.lowered == inches(96)
+    assert not {"lining_above_hem", "lining_unusual", "lining_shows"} & codes(plan)
+    with pytest.raises(Refusal, match="leave one out"):
+        job({"lining.ends_above": "1 in", "lining.cut_shorter": "5 in"})
 
 
 def test_a_corner_beside_an_old_side_hem_has_a_fold_of_its_own() -> None:

@@ -37,7 +37,7 @@ def plan_facing(spec: Spec, hem: Faced) -> SewnOnPlan:
     lines = (
         GaugeLine("seam", hem.seam, "stitch"),
         GaugeLine("turn-under", hem.turn_under, "fold"),
-        GaugeLine("fold-to line, facing's edge", fold_to(hem.turn_under), "mark"),
+        GaugeLine("fold-to line", fold_to(hem.turn_under), "mark"),
         GaugeLine("facing's depth", hem.depth, "fold"),
         GaugeLine("facing, cut width", hem.seam + hem.depth + hem.turn_under, "mark"),
     )
@@ -71,7 +71,7 @@ def plan_border(spec: Spec, hem: Border) -> SewnOnPlan:
     else:
         lines += [
             GaugeLine("border's hem", own, "fold"),
-            GaugeLine("fold-to line, both turns", fold_to(own), "mark"),
+            GaugeLine("fold-to line", fold_to(own), "mark"),
             GaugeLine("border's depth", hem.depth, "mark"),
             GaugeLine("border, cut width", hem.seam + hem.depth + 2 * own, "mark"),
         ]
