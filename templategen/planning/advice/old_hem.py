@@ -39,8 +39,9 @@ def _too_short(spec: Spec, drop: DropPlan, hem: HemPlan, short: Length) -> str:
     if below >= FACING_SEAM:
         strip = hem.allowance + FACING_SEAM
         return (
-            f"{start} Face it (hem.style \"faced\"): sew on a strip of other cloth {near(tape, strip)} wide, with a "
-            f"seam of {near(tape, FACING_SEAM)} on the finish line, and turn that up for the hem."
+            f"{start} Face it: sew on a strip of other cloth {near(tape, strip)} wide, with a "
+            f"seam of {near(tape, FACING_SEAM)} on the finish line, and turn that up for the hem "
+            "(hem.style \"faced\")."
         )
     return (
         f"{start} Even a facing needs {near(tape, FACING_SEAM)} of cloth below the finish line: lengthen "
