@@ -91,6 +91,9 @@ FULL_LENGTH_HEM = inches(3)
 LEAST_HEM = inches(1)
 """The shallowest hem any source gives, for short curtains: newspaper, 24 May 1935. Below it, face the hem."""
 
+WEB_WIDTH = inches("3/4")
+"""Width of bonding web, and half of the hem at the most: our choice, because it is sold about that wide."""
+
 FACING_SEAM = inches("1/2")
 """Seam that joins a facing to the bottom edge: our choice, because curtain seams are usually that wide."""
 
@@ -104,6 +107,17 @@ LEAST_SPLIT = millimetres(100)
 
 WEIGHTS_EVERY = inches(24)
 """Hem weights every 2 ft: Te Ao Hou no. 11, July 1955, pp. 58-59."""
+
+POCKET_SEAM = inches("1/4")
+"""Seam of a weight's pocket: our choice, because so small a bag bears no more."""
+
+POCKET_EASE = inches("1/4")
+"""A pocket is so much wider and deeper inside than its weight: our choice, because the weight is up to 1/4 in thick
+and the cloth goes round it."""
+
+LINING_ABOVE = inches(1)
+"""A lining ends 1 in above the panel: what 5 in shorter comes to where the hem is 4 in turned twice and the lining's
+2 in turned twice (8 - 4 - 5 = -1; derived; the hems: common practice, no source)."""
 
 LINING_SHORTER = (inches(3), inches(5))
 """Lining cut 3 in shorter than the face cloth at the sill and 5 in at the floor: The Complete Photo Guide to Curtains

@@ -18,7 +18,7 @@ from .hems import HEMS
 from .lines import line_of
 from .offcut import offcut_figures, plan_offcut
 from .plan import HeadingPlan, OffcutPlan, Plan
-from .sides import plan_mitre, side_figures, side_notices
+from .sides import plan_mitres, side_figures, side_notices
 from .top import fold_figures, plan_top, top_figures, top_notices
 from .widths import made_count, made_width
 
@@ -35,7 +35,7 @@ def make_plan(spec: Spec) -> Plan:
     tuck = shrinkage.extra if shrinkage and shrinkage.carried_in == "tuck" else NOTHING
     drop, top, heading = plan_drop(spec, hem.allowance, tuck), plan_top(spec), kind.lay_out(spec, spec.heading)
     offcut = plan_offcut(spec, drop, kind.pieces(heading))
-    mitre, weights = plan_mitre(spec, hem), plan_weights(spec)
+    mitres, weights = plan_mitres(spec, hem), plan_weights(spec)
     hangs = (*kind.hang_figures(spec, heading), *top_figures(spec, top), *hang_figures(spec, drop))
     of_cloth, cloth_notices = cloth_part(spec, drop, hem, top, heading, offcut, shrinkage)
     sections = (
@@ -44,7 +44,7 @@ def make_plan(spec: Spec) -> Plan:
         Section("hem", "The new hem", hem_figures(hem_kind.figures(spec, hem), spec, shrinkage)),
         Section("top", "The top, folded anew", fold_figures(spec, top)),
         Section("heading", kind.title, kind.figures(spec, heading)),
-        Section("sides", "Sides and corners", side_figures(spec, mitre)),
+        Section("sides", "Sides and corners", side_figures(spec, mitres)),
         Section("weights", "The weights", weight_figures(spec, weights)),
         Section("lining", "The lining", lining_figures(spec, drop, top.lowered)),
         Section("offcut", "The offcut", offcut_figures(spec, drop, offcut)),
@@ -55,9 +55,9 @@ def make_plan(spec: Spec) -> Plan:
         *advice.drop_notices(spec, drop, hem, top),
         *advice.old_hem_notices(spec, drop, hem),
         *hem_kind.notices(spec, hem),
-        *side_notices(spec, hem),
+        *side_notices(spec, hem, drop, shrinkage),
         *weight_notices(spec, weights, hem),
-        *lining_notices(spec, drop),
+        *lining_notices(spec, drop, hem),
         *top_notices(spec, top),
         *kind.notices(spec, heading),
         *advice.offcut_notices(spec, offcut),
@@ -74,7 +74,7 @@ def make_plan(spec: Spec) -> Plan:
         top=top,
         heading=heading,
         offcut=offcut,
-        mitre=mitre,
+        mitres=mitres,
         shrinkage=shrinkage,
         sections=tuple(section for section in sections if section.figures or section.amounts),
         figures=MappingProxyType({figure.key: figure for section in sections for figure in section.figures}),

@@ -79,6 +79,8 @@ class HemPlan:
     """What the hem gauge card shows, from its base edge up."""
     steps: tuple[Length, ...]
     """What the steps of the card measure; from the lowest up, none twice."""
+    sewn_on: Length = NOTHING
+    """How far above the finished edge the panel's own front ends, where other cloth is sewn on below it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -214,6 +216,8 @@ class MitrePlan:
     """Raw corner to the fold, along the bottom's raw edge."""
     seam: Length
     """Length of the finished mitre, corner to inner corner."""
+    beside_old: bool = False
+    """Whether it is that of a corner beside the side hem that stays as it came."""
 
     @property
     def above_the_hem(self) -> Length:
@@ -257,8 +261,9 @@ class Plan:
     top: TopPlan
     heading: HeadingPlan
     offcut: OffcutPlan
-    mitre: MitrePlan | None
-    """The corner's one fold, where corners are mitred."""
+    mitres: tuple[MitrePlan, ...]
+    """The one fold of a corner, where corners are mitred; a second one for corners beside a side hem that stays and
+    is not as deep."""
     shrinkage: ShrinkagePlan | None
     """What is carried for shrinkage; None where nothing is."""
     sections: tuple[Section, ...]

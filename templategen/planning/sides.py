@@ -12,21 +12,32 @@ bottom's. With T = H and U = S that is 4 H and 4 S, the handbook's marks.
 
 from __future__ import annotations
 
-from ..lengths import NOTHING
+from ..lengths import NOTHING, Length
 from ..spec import Spec
 from .choices import LEAST_SPLIT
 from .figures import Figure, Notice
 from .hanging import slant
-from .plan import HemPlan, MitrePlan
-from .widths import made_width, side_allowance, side_offcut
+from .plan import DropPlan, HemPlan, MitrePlan, ShrinkagePlan
+from .widths import cuts_sides, kept_edge, made_width, side_allowance, side_offcut
 from .wording import near, say, term
 
 
-def plan_mitre(spec: Spec, hem: HemPlan) -> MitrePlan | None:
-    """The fold; None where no mitre is asked for, or the hem is sewn on and has no corner to fold."""
-    if not spec.sides.mitre or hem.allowance < hem.depth:
-        return None
-    side, beside = spec.sides.hem, side_allowance(spec)
+def plan_mitres(spec: Spec, hem: HemPlan) -> tuple[MitrePlan, ...]:
+    """The folds; none where no mitre is asked for, or the hem is sewn on and has no corner to fold.
+
+    One does for every corner, unless a panel is cut and the side hem of the edge that stays is not folded alike.
+    """
+    sides = spec.sides
+    if not sides.mitre or hem.allowance < hem.depth:
+        return ()
+    new = _mitre(hem, sides.hem, side_allowance(spec), False)
+    if not cuts_sides(spec) or sides.old_hem is None or sides.old_turn_under is None:
+        return (new,)
+    old = _mitre(hem, sides.old_hem, sides.old_hem + sides.old_turn_under, True)
+    return (new,) if (old.side, old.side_allowance) == (new.side, new.side_allowance) else (new, old)
+
+
+def _mitre(hem: HemPlan, side: Length, beside: Length, old: bool) -> MitrePlan:
     return MitrePlan(
         hem=hem.depth,
         side=side,
@@ -35,17 +46,18 @@ def plan_mitre(spec: Spec, hem: HemPlan) -> MitrePlan | None:
         up_the_side=hem.depth * (beside / side) + hem.allowance,
         along_the_bottom=side * (hem.allowance / hem.depth) + beside,
         seam=slant(hem.depth, side),
+        beside_old=old,
     )
 
 
-def side_figures(spec: Spec, mitre: MitrePlan | None) -> tuple[Figure, ...]:
-    """Cuts, side hems, mitre; none where nothing is done to the sides."""
-    return (*_cut_figures(spec), *(_mitre_figures(spec, mitre) if mitre else ()))
+def side_figures(spec: Spec, mitres: tuple[MitrePlan, ...]) -> tuple[Figure, ...]:
+    """Cuts, side hems, mitres; none where nothing is done to the sides."""
+    return (*_cut_figures(spec), *(figure for mitre in mitres for figure in _mitre_figures(spec, mitre)))
 
 
 def _cut_figures(spec: Spec) -> tuple[Figure, ...]:
     tape, sides, width = spec.tape, spec.sides, made_width(spec)
-    if sides.split == 1 and sides.finished_width is None:
+    if not cuts_sides(spec):
         return ()
     allowance = side_allowance(spec)
     hem = Figure(
@@ -77,7 +89,8 @@ def _cut_figures(spec: Spec) -> tuple[Figure, ...]:
             "side_cut",
             "side cut",
             width + allowance,
-            f"from the side edge that stays: made {say(tape, width)} {term(tape, 1, 'allowance', allowance)}",
+            f"from the {kept_edge(spec)} edge, as seen from the front, which stays: made {say(tape, width)} "
+            f"{term(tape, 1, 'allowance', allowance)}",
         ),
         Figure(
             "side_offcut",
@@ -90,27 +103,33 @@ def _cut_figures(spec: Spec) -> tuple[Figure, ...]:
 
 def _mitre_figures(spec: Spec, mitre: MitrePlan) -> tuple[Figure, ...]:
     tape = spec.tape
+    key, label = ("old_mitre", "old side's mitre") if mitre.beside_old else ("mitre", "mitre")
     return (
         Figure(
-            "mitre_up",
-            "mitre, up the side",
+            f"{key}_up",
+            f"{label}, up" if mitre.beside_old else "mitre, up the side",
             mitre.up_the_side,
             f"from the raw corner: hem {say(tape, mitre.hem)} × side allowance {say(tape, mitre.side_allowance)} ÷ "
             f"side hem {say(tape, mitre.side)} {term(tape, 1, 'hem allowance', mitre.hem_allowance)}",
         ),
         Figure(
-            "mitre_along",
-            "mitre, along bottom",
+            f"{key}_along",
+            f"{label}, along" if mitre.beside_old else "mitre, along bottom",
             mitre.along_the_bottom,
             f"from the raw corner: side hem {say(tape, mitre.side)} × hem allowance {say(tape, mitre.hem_allowance)} ÷ "
             f"hem {say(tape, mitre.hem)} {term(tape, 1, 'side allowance', mitre.side_allowance)}",
         ),
-        Figure("mitre_seam", "finished mitre", mitre.seam, "from the corner to where the hems' inner edges meet"),
+        Figure(
+            f"{key}_seam",
+            f"{label}, finished" if mitre.beside_old else "finished mitre",
+            mitre.seam,
+            "from the corner to where the hems' inner edges meet",
+        ),
     )
 
 
-def side_notices(spec: Spec, hem: HemPlan) -> list[Notice]:
-    """Panels too narrow after a split, a mitre that cannot be, and one that is not at 45 degrees."""
+def side_notices(spec: Spec, hem: HemPlan, drop: DropPlan, shrinkage: ShrinkagePlan | None) -> list[Notice]:
+    """Panels too narrow after a split, or no longer alike."""
     tape, sides, width = spec.tape, spec.sides, made_width(spec)
     found = []
     if width < LEAST_SPLIT:
@@ -120,13 +139,37 @@ def side_notices(spec: Spec, hem: HemPlan) -> list[Notice]:
             "Split it in fewer, or take narrower side hems."
         )
         found.append(Notice("split_too_narrow", "stop", text))
-    if sides.mitre and plan_mitre(spec, hem) is None:
+    if sides.split > 1 and not drop.level:
+        text = (
+            "The cut line is not level, so the panels that come of one are not alike: each keeps its own part of it. "
+            "Number them from left to right as seen from the front, and hang them so."
+        )
+        found.append(Notice("split_not_alike", "warning", text))
+    return [*found, *_mitre_notices(spec, hem, shrinkage)]
+
+
+def _mitre_notices(spec: Spec, hem: HemPlan, shrinkage: ShrinkagePlan | None) -> list[Notice]:
+    """A mitre that cannot be, one that is not at 45 degrees, and one that is folded twice."""
+    tape, found = spec.tape, []
+    mitres = plan_mitres(spec, hem)
+    if spec.sides.mitre and not mitres:
         text = "A facing or a border has no corner to fold to a mitre: its ends are turned in square."
-        found.append(Notice("no_mitre", "note", text))
-    elif sides.mitre and sides.hem != hem.depth:
+        return [Notice("no_mitre", "note", text)]
+    if uneven := next((mitre for mitre in mitres if mitre.side != mitre.hem), None):
         text = (
             f"The mitre is not at 45 degrees: the hem is {near(tape, hem.depth)} deep and the side hem "
-            f"{near(tape, sides.hem)}. A fold at 45 degrees would not meet; use the mitre card."
+            f"{near(tape, uneven.side)}. A fold at 45 degrees would not meet; use the mitre card."
         )
         found.append(Notice("mitre_unequal", "note", text))
+    if mitres and folded_twice(shrinkage):
+        text = (
+            "The hem carries cloth for shrinkage, and its corners are folded anew when it is let down: leave the cloth "
+            "of the corners in, and make the mitre card again with fabric.washed = true and what is measured then."
+        )
+        found.append(Notice("mitre_folded_twice", "warning", text))
     return found
+
+
+def folded_twice(shrinkage: ShrinkagePlan | None) -> bool:
+    """Whether the hem is let down after washing and folded again, so that nothing of it may be cut away."""
+    return shrinkage is not None and shrinkage.carried_in == "hem"

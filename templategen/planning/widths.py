@@ -6,6 +6,16 @@ from ..lengths import NOTHING, Length
 from ..spec import Spec
 
 
+def cuts_sides(spec: Spec) -> bool:
+    """Whether panels are cut at their sides: made narrower, or split."""
+    return spec.sides.split > 1 or spec.sides.finished_width is not None
+
+
+def kept_edge(spec: Spec) -> str:
+    """Which side edge of a panel made narrower stays as it is, as seen from the front."""
+    return "left" if spec.sides.cut_edge == "right" else "right"
+
+
 def side_allowance(spec: Spec) -> Length:
     """Cloth that a new side hem takes beyond the finished edge: its depth and its turn-under."""
     return spec.sides.hem + spec.sides.turn_under

@@ -51,7 +51,9 @@ def disagreements(answers: Answers) -> Iterator[Fault]:
     yield from _drop(answers)
     yield from _old_heading(answers)
     yield from _hems(answers)
+    yield from _border(answers)
     yield from _sides(answers)
+    yield from _lining(answers)
     yield from _loops(answers)
     yield from _rings(answers)
     yield from _tape(answers)
@@ -106,7 +108,7 @@ def _old_heading(answers: Answers) -> Iterator[Fault]:
 def _hems(answers: Answers) -> Iterator[Fault]:
     pairs = (
         ("hem.turn_under", "hem.depth"), ("panel.turn_under", "panel.hem"), ("sides.turn_under", "sides.hem"),
-        ("lining.turn_under", "lining.hem"),
+        ("lining.turn_under", "lining.hem"), ("sides.old_turn_under", "sides.old_hem"),
     )
     for inner, outer in pairs:
         lengths = answers.all_of(inner, outer)
@@ -118,6 +120,24 @@ def _hems(answers: Answers) -> Iterator[Fault]:
         yield Fault(inner, answers.typed(inner), right)
 
 
+def _border(answers: Answers) -> Iterator[Fault]:
+    lengths = answers.all_of("hem.own_hem", "hem.depth")
+    if lengths and lengths[0] * 2 > lengths[1]:
+        yield Fault(
+            "hem.own_hem", answers.typed("hem.own_hem"),
+            f"more than half of hem.depth, {answers.typed('hem.depth')}; write less, or leave it out for a border that "
+            "is doubled",
+        )
+
+
+def _lining(answers: Answers) -> Iterator[Fault]:
+    if answers.given("lining.cut_shorter") and answers.given("lining.ends_above"):
+        yield Fault(
+            "lining.ends_above", answers.typed("lining.ends_above"),
+            "lining.cut_shorter is there too, and each follows from the other; leave one out",
+        )
+
+
 def _sides(answers: Answers) -> Iterator[Fault]:
     asked = answers.all_of("sides.finished_width", "panel.width")
     split = answers.values.get("sides.split")
@@ -125,6 +145,15 @@ def _sides(answers: Answers) -> Iterator[Fault]:
         yield Fault(
             "sides.finished_width", answers.typed("sides.finished_width"),
             "a width and sides.split are both there; leave one out: panels that are split come out alike",
+        )
+    for one, other in (("old_hem", "old_turn_under"), ("old_turn_under", "old_hem")):
+        if answers.given(f"sides.{one}") and not answers.given(f"sides.{other}"):
+            yield Fault(f"sides.{other}", "", f"missing, and needed with sides.{one}; write both, or neither")
+    if answers.values.get("sides.mitre") and not answers.given("sides.hem"):
+        yield Fault(
+            "sides.hem", "",
+            "missing, and needed with sides.mitre, as the fold follows from it; write the finished depth of the side "
+            "hem that the corner has, measured, or the new one's",
         )
     allowances = answers.all_of("sides.hem", "sides.turn_under")
     if not asked or not allowances:

@@ -19,6 +19,9 @@ class Fabric(Table):
         left_out="the hung weight is not worked out", asked=False,
         least=Limit(ClothWeight(10), "10 g/m2 (about 0.3 oz/yd2)"),
         most=Limit(ClothWeight(2000), "2000 g/m2 (about 59 oz/yd2)"))] = None
+    pile: Annotated[bool, About(
+        "cloth with a pile, as velvet has", True, True,
+        left_out="without one", asked=False)] = False
     shrinkage: Annotated[Percent | None, About(
         "how much of its length the cloth loses when it is washed, in per cent", "3 %", "3 %",
         "Mark a length on a piece, wash and press it as it will be kept, and measure again: lost ÷ length before. "

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Annotated
+from typing import Annotated, Literal
 
 from ..lengths import Length, inches
 from .about import MORE_THAN_NOTHING, NOTHING_OR_MORE, About, Limit
@@ -16,6 +16,10 @@ class Sides(Table):
         "the width that a panel is to have, where it is made narrower", "40 in", "1000 mm",
         "It is cut along one side; the other side hem stays as it is.",
         left_out="as wide as it is", asked=False, least=MOST_100_MM, most=MOST_60_M)] = None
+    cut_edge: Annotated[Literal["left", "right"], About(
+        "which side edge is cut where a panel is made narrower, \"left\" or \"right\" as seen from the front",
+        "right", "right",
+        left_out="the right one", asked=False)] = "right"
     split: Annotated[int, About(
         "how many panels are made of each one, side by side", 1, 1,
         left_out="1, so it is not split", asked=False, least=Limit(1, "1"), most=Limit(20, "20"))] = 1
@@ -29,6 +33,13 @@ class Sides(Table):
         "corners folded to a mitre, where bottom hem and side hem meet", True, True,
         "The side hem is unpicked for it as far up as the fold reaches.",
         left_out="the bottom hem is turned up over the side hems", asked=False)] = False
+    old_hem: Annotated[Length | None, About(
+        "the finished depth of the side hem that stays, beside a mitred corner", "1/2 in", "12 mm",
+        "It matters where a panel is cut and the side hem of the other edge has another depth.",
+        left_out="as deep as the new side hem", asked=False, least=MORE_THAN_NOTHING, most=MOST_1_M)] = None
+    old_turn_under: Annotated[Length | None, About(
+        "the cloth turned under inside the side hem that stays", "1/2 in", "12 mm",
+        left_out="as in the new side hem", asked=False, least=NOTHING_OR_MORE, most=MOST_1_M)] = None
 
 
 class Weights(Table):
@@ -47,8 +58,13 @@ class Lining(Table):
 
     cut_shorter: Annotated[Length | None, About(
         "how much shorter than the panel the lining is cut", "5 in", "125 mm",
-        "A handbook has 5 in for curtains to the floor and 3 in to the sill.",
-        left_out="no lining", asked=False, least=NOTHING_OR_MORE, most=MOST_1_M)] = None
+        "A handbook has 5 in for curtains to the floor and 3 in to the sill; that suits hems turned twice alike. The "
+        "plan says where the lining then ends. For any other hem write ends_above instead.",
+        left_out="no lining, unless ends_above is there", asked=False, least=NOTHING_OR_MORE, most=MOST_1_M)] = None
+    ends_above: Annotated[Length | None, About(
+        "how far above the panel's finished edge the lining's is to end, instead of cut_shorter", "1 in", "25 mm",
+        "Less than the panel's hem is deep: else light shows between the two.",
+        left_out="as cut_shorter has it", asked=False, least=MORE_THAN_NOTHING, most=MOST_1_M)] = None
     hem: Annotated[Length, About(
         "the finished depth of the lining's hem", "2 in", "50 mm",
         left_out="2 in", asked=False, least=MORE_THAN_NOTHING, most=MOST_1_M)] = inches(2)

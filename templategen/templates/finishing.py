@@ -4,8 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from ..lengths import NOTHING
 from ..lengths.counting import plural
 from ..planning import Plan
+from ..planning.extras import lining_shorter
+from ..planning.sides import folded_twice
+from ..planning.widths import kept_edge
 from .said import Step, plain
 
 
@@ -15,48 +19,67 @@ def side_steps(plan: Plan) -> Iterator[Step]:
     if "side_cut" not in plan.figures:
         return
     cut, made = plain(plan, plan.figures["side_cut"].value), plain(plan, plan.width)
+    down = f" down to {plain(plan, plan.mitres[0].up_the_side)} above the raw edge" if plan.mitres else ""
+    panel = "every panel" if sides.split > 1 else "the panel"
     hems = (
         f"Turn {plain(plan, sides.turn_under)} under, then a side hem {plain(plan, sides.hem)} deep, on every new "
-        f"edge, and sew it: the panel must come to {made}."
+        f"edge, and sew it{down}: {panel} must come to {made}."
     )
     if sides.split > 1:
         yield (
             f"Split each panel in {sides.split}, from top to bottom along the grain: the first cut {cut} from a side "
             "edge, each other so that every inner piece is "
             f"{plain(plan, plan.width + 2 * plan.figures['side_allowance'].value)} wide. {hems}",
-            True,
+            "bought",
         )
         return
-    yield f"Cut the panel {cut} wide, measured from the side edge that stays, along the grain. {hems}", True
+    yield (
+        f"Cut the panel {cut} wide, along the grain, measured from its {kept_edge(plan.spec)} edge as seen from the "
+        f"front, which stays. {hems}",
+        True,
+    )
 
 
 def corner_steps(plan: Plan) -> Iterator[Step]:
     """Mitred corners and weights, once the hem is pressed and before it is pinned."""
-    if plan.mitre is not None:
+    if plan.mitres:
+        seams = " or ".join(dict.fromkeys(plain(plan, mitre.seam) for mitre in plan.mitres))
+        up = plain(plan, plan.mitres[-1].up_the_side)
+        cut = "Cut the corner away, half an inch from its fold, only when it lies flat."
+        if folded_twice(plan.shrinkage):
+            cut = "Cut nothing away: the hem is let down later."
+        beside_old = " Beside an old side hem use the card that says so." if _two_kinds(plan) else ""
         yield (
-            "Corners: open both pressed hems at each corner. Lay the mitre card for that corner on the creases, mark "
-            "its dashed line, fold the corner in along it, press, and turn both hems again: their edges meet in a seam "
-            f"{plain(plan, plan.mitre.seam)} long. Cut the corner away, half an inch from its fold, only when it lies "
-            "flat.",
+            f"Corners: at each corner open both pressed hems, and unpick an old side hem {up} up from the raw "
+            "edge. Lay the mitre card for that corner on the creases, mark its dashed line, fold the corner in along "
+            f"it, press, and turn both hems again: their edges meet in a seam {seams} long.{beside_old} {cut}",
             True,
         )
     if "weights" in plan.counts:
-        size = plain(plan, plan.figures["weight_pocket"].value)
+        wide, long = (plain(plan, plan.figures[key].value) for key in ("weight_pocket", "weight_pocket_length"))
+        between = f" and the others {plain(plan, plan.figures['weight_pitch'].value)} from centre to centre,"
         yield (
-            f"Weights: sew {plural(plan.counts['weights'], 'weight')} into pockets of {size} of cloth, folded in "
-            "half; hang one inside the hem at each corner and the others "
-            f"{plain(plan, plan.figures['weight_pitch'].value)} apart, sewn to the hem and not to the front.",
+            f"Weights: sew {plural(plan.counts['weights'], 'weight')} into pockets cut {wide} wide and {long} "
+            "long and folded in half; hang one inside the hem at each corner"
+            f"{between if plan.counts['weights'] > 2 else ','} sewn to the hem and not to the front.",
             True,
         )
+
+
+def _two_kinds(plan: Plan) -> bool:
+    """Whether panels that are split have corners of two kinds."""
+    return len(plan.mitres) > 1 and plan.spec.sides.split > 1
 
 
 def lining_steps(plan: Plan) -> Iterator[Step]:
     """Cutting and hemming a lining; nothing without one."""
     lining = plan.spec.lining
-    if lining.cut_shorter is None:
+    shorter = lining_shorter(plan.spec, plan.drop)
+    if shorter is None:
         return
     length = plan.figures.get("lining_cut_length")
-    cut = f"{plain(plan, length.value)} long" if length else f"{plain(plan, lining.cut_shorter)} shorter than the panel"
+    cut = f"{plain(plan, abs(shorter))} {'shorter' if shorter >= NOTHING else 'longer'} than the panel"
+    cut = f"{plain(plan, length.value)} long" if length else cut
     yield (
         f"Lining: cut it {cut} and {plain(plan, plan.figures['lining_width'].value)} wide when hemmed at its sides. "
         f"Turn up a hem of {plain(plan, lining.hem)} with {plain(plan, lining.turn_under)} turned under; its edge "

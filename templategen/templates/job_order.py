@@ -69,7 +69,7 @@ def _part(
     yield from work_order.remarks(plan.notices)
     yield from work_order.checks(plan)
     yield Heading("The order of work")
-    yield from work_order.step_blocks(steps, plan.panels, first)
+    yield from work_order.step_blocks(steps, plan.panels, first, plan.spec.panel.count)
     yield from work_order.numbers(plan)
 
 

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
+from typing import Literal
+
 from ..lengths import Length
 from ..planning import Plan
 
-Step = tuple[str, bool]
-"""What is done, and whether it is done on every panel."""
+Step = tuple[str, bool | Literal["bought"]]
+"""What is done, and whether it is done on every panel; "bought" on every one that was bought, before it is split."""
 
 
 def plain(plan: Plan, length: Length) -> str:

@@ -31,7 +31,7 @@ def words(plan: Plan, choices: Choices | None = None) -> list[Block]:
         *remarks(plan.notices),
         *checks(plan),
         Heading("The order of work"),
-        *step_blocks(steps_of(plan, choices or Choices()), plan.panels),
+        *step_blocks(steps_of(plan, choices or Choices()), plan.panels, bought=plan.spec.panel.count),
         *numbers(plan),
         Heading("Take care"),
         *(Remark(word, text) for word, text in cautions(plan)),
@@ -51,7 +51,7 @@ def checks(plan: Plan) -> list[Block]:
             "Measure again, with a steel or wooden rule. If one of these is off by more than "
             f"{plain(plan, plan.tape.step * 4)}, do not cut: put it right in the measurements and make the kit again."
         ),
-        Blanks(tuple(_checks(plan)), plan.panels),
+        Blanks(tuple(_checks(plan)), plan.spec.panel.count),
     ]
 
 
@@ -72,18 +72,21 @@ def steps_of(plan: Plan, choices: Choices) -> list[Step]:
     ]
 
 
-def step_blocks(steps: Iterable[Step], panels: int, first: int = 1) -> Iterator[Block]:
-    """Steps with their boxes, numbered from ``first`` on."""
+def step_blocks(steps: Iterable[Step], panels: int, first: int = 1, bought: int = 0) -> Iterator[Block]:
+    """Steps with their boxes, numbered from ``first`` on; ``panels`` are made of those ``bought``."""
     for number, (text, on_each) in enumerate(steps, first):
-        yield StepBlock(number, text, panels, "panel") if on_each else StepBlock(number, text)
+        boxes = bought if on_each == "bought" else panels
+        yield StepBlock(number, text, boxes, "panel") if on_each else StepBlock(number, text)
 
 
 def in_short(plan: Plan) -> str:
     """What is made, in a sentence."""
     spec, panels, tape = plan.spec, plan.panels, plan.tape
     made = HEADING_WORDS[plan.heading.style].made(plan, plan.heading)
-    alike = "half of them the mirror image of the others" if plan.heading.mirrored else "all alike"
-    each = "1 panel," if panels == 1 else f"{panels} panels, {alike}, each"
+    alike = "" if spec.sides.split > 1 and not plan.drop.level else " all alike,"
+    alike = " half of them the mirror image of the others," if plan.heading.mirrored else alike
+    split = f" made of {spec.panel.count}," if spec.sides.split > 1 else ""
+    each = "1 panel," if panels == 1 else f"{panels} panels,{split}{alike} each"
     return (
         f"{each} {tape.show(plan.width)} wide, {made}, "
         f"for a rod {tape.show(spec.rod.diameter)} thick."
@@ -103,7 +106,7 @@ def reading(plan: Plan) -> str:
 
 def _checks(plan: Plan) -> Iterator[NumberRow]:
     tape = plan.tape
-    yield NumberRow("Width of the panel, side hem to side hem", tape.show(plan.width))
+    yield NumberRow("Width of the panel, side hem to side hem", tape.show(plan.spec.panel.width))
     line, drop = line_of(plan.spec).name, plan.drop
     for mark in drop.gauged if drop.level else (drop.marks[0], drop.marks[-1]):
         where = "" if drop.level and not drop.above_marks else f", {place_of(plan, mark)}"
@@ -132,21 +135,21 @@ def _preparing(plan: Plan, choices: Choices) -> Iterator[Step]:
     yield (
         "Hang each panel, washed or pressed as it will be kept and without weights, until it has settled. Mark "
         f"{line.the} with pins at both edges and in the middle, where it is not marked yet.",
-        True,
+        "bought",
     )
     if min(mark.cut for mark in plan.drop.marks) < plan.spec.panel.hem:
         yield (
             "Mark the old bottom edge with a thread, unpick the old hem and press it flat: the cut line comes on it. "
             "From here on the thread is the old bottom edge; the pins stay in.",
-            True,
+            "bought",
         )
     yield (
         f"Lay the panel flat, back towards you. Lay the cut gauge's {line.name} mark line on {_marking(plan)}",
-        True,
+        "bought",
     )
     several = ": first one panel, which goes through all the steps and is hung and looked at, then the others"
-    in_turn = several if plan.panels > 1 else ""
-    yield f"Do the checks above. When they agree, cut on the cut line{in_turn}.", True
+    in_turn = several if plan.spec.panel.count > 1 else ""
+    yield f"Do the checks above. When they agree, cut on the cut line{in_turn}.", "bought"
 
 
 def _marking(plan: Plan) -> str:
@@ -162,7 +165,7 @@ def _marking(plan: Plan) -> str:
 def _hanging(plan: Plan, hung: str) -> Step:
     return (
         f"Hang the panel on the rod by {hung}. Look, measure to {line_of(plan.spec).the}, adjust the pinned hem, and "
-        f"only then stitch it, {plain(plan, plan.hem.stitch_line)} above the finished edge.",
+        f"only then {HEM_WORDS[plan.hem.style].fixed(plan, plan.hem)}.",
         True,
     )
 

@@ -240,9 +240,12 @@ def test_all_the_cloth_is_accounted_for(spec: Spec, share: int, where: str, cut_
     top_cut = millimetres(30) if cut_top else NOTHING
     heading = spec.heading.model_copy(update={"top_cut": top_cut})
     fabric = Fabric(weight=ClothWeight(Fraction(200)), shrinkage=Percent(Fraction(share)), shrinkage_in=where)
-    plan = make_plan(spec.model_copy(update={"fabric": fabric, "heading": heading}))
-    assume(plan.drop.level and plan.spec.panel.length is not None)
+    known = spec.panel.model_copy(update={"length": spec.panel.length or inches(96)})
+    level = spec.drop.model_copy(update={"floor_marks": spec.drop.floor_marks[:1]})
+    changes = {"fabric": fabric, "heading": heading, "panel": known, "drop": level}
+    plan = make_plan(spec.model_copy(update=changes))
     panel, mark = plan.spec.panel, plan.drop.marks[0]
+    assert panel.length is not None
     old_top = panel.header + panel.casing
     bought = panel.length + old_top + panel.top_turn + panel.hem + panel.turn_under
     hung = cloth_length(plan.spec, plan.drop, plan.top)

@@ -34,7 +34,7 @@ def pleated_jobs(draw: st.DrawFn) -> dict[str, Any]:
         return f"{draw(st.integers(least * 16, most * 16))}/16 in"
 
     heading = {
-        "heading.style": draw(st.sampled_from(STYLES)), "heading.drop": some(3, 4),
+        "heading.style": draw(st.sampled_from(STYLES)), "heading.drop": some(1, 4),
         "heading.set_below": some(0, 3), "heading.heading_depth": some(1, 6), "heading.finished_width": some(18, 40),
         "heading.last_back": draw(st.none() | st.just("2 1/3 in")),
         "heading.pleats": draw(st.none() | st.integers(2, 20)),

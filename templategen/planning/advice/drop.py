@@ -11,7 +11,7 @@ from ..floor_marks import outlier
 from ..headings import HEADINGS
 from ..lines import Line, line_of
 from ..plan import DropPlan, HemPlan, TopPlan
-from ..widths import made_count, made_width
+from ..widths import made_count
 from ..wording import at_least, at_most, near
 from .clearance import clearance_notices
 
@@ -139,10 +139,10 @@ def _floor_notices(spec: Spec) -> list[Notice]:
         )
         return [Notice("floor_mark_jumps", "warning", text)]
     low, high = min(marks), max(marks)
-    limit = max(MADE_WITHIN, made_width(spec) * FLOOR_SLOPE_LIMIT)
+    limit = max(MADE_WITHIN, spec.panel.width * FLOOR_SLOPE_LIMIT)
     run = (
         f"from {near(tape, low)} to {near(tape, high)}, {near(tape, high - low)} across a width of "
-        f"{near(tape, made_width(spec))}"
+        f"{near(tape, spec.panel.width)}"
     )
     if spec.drop.follows == "highest":
         clears, least = spec.drop.clearance + high - low, _from_line(tape, line, spec.drop.clearance)

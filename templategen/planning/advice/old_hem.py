@@ -19,9 +19,9 @@ def old_hem_notices(spec: Spec, drop: DropPlan, hem: HemPlan) -> list[Notice]:
     if spare < NOTHING:
         return [Notice("panel_too_short", "stop", _too_short(spec, drop, hem, -spare))]
     if cut < NOTHING:
-        return [Notice("let_down_old_hem", "warning", _let_down(spec, drop, cut))]
+        return [Notice("let_down_old_hem", "warning", _let_down(spec, drop, hem, cut))]
     if cut < panel.hem:
-        return [Notice("unpick_old_hem", "note", _unpick(spec, drop, cut))]
+        return [Notice("unpick_old_hem", "note", _unpick(spec, drop, hem, cut))]
     return []
 
 
@@ -39,8 +39,9 @@ def _too_short(spec: Spec, drop: DropPlan, hem: HemPlan, short: Length) -> str:
     if below >= FACING_SEAM:
         strip = hem.allowance + FACING_SEAM
         return (
-            f"{start} Face it: sew on a strip of other cloth {near(tape, strip)} wide, with a seam of "
-            f"{near(tape, FACING_SEAM)} on the finish line, and turn that up for the hem."
+            f"{start} Face it: sew on a strip of other cloth {near(tape, strip)} wide, with a "
+            f"seam of {near(tape, FACING_SEAM)} on the finish line, and turn that up for the hem "
+            "(hem.style \"faced\")."
         )
     return (
         f"{start} Even a facing needs {near(tape, FACING_SEAM)} of cloth below the finish line: lengthen "
@@ -48,7 +49,7 @@ def _too_short(spec: Spec, drop: DropPlan, hem: HemPlan, short: Length) -> str:
     )
 
 
-def _let_down(spec: Spec, drop: DropPlan, cut: Length) -> str:
+def _let_down(spec: Spec, drop: DropPlan, hem: HemPlan, cut: Length) -> str:
     tape, finish = spec.tape, _lowest_finish(drop)
     spare = cut + spec.panel.hem + spec.panel.turn_under
     off = f"then {near(tape, spare)} comes off" if spare else "then nothing comes off"
@@ -57,26 +58,28 @@ def _let_down(spec: Spec, drop: DropPlan, cut: Length) -> str:
         "is now in the old hem. Unpick the old hem and press it flat before measuring; "
         f"{off}."
     )
-    if finish < NOTHING:
+    if finish + hem.sewn_on < NOTHING:
         above = near(tape, -finish)
         crease = f"The old crease will show on the front, {above} above the new bottom edge."
-        return f"{start} {crease}{_holes(spec, finish)}"
-    return f"{start} The old crease goes into the new hem.{_holes(spec, finish)}"
+        return f"{start} {crease}{_holes(spec, finish, hem)}"
+    into = "seam" if hem.allowance < hem.depth else "new hem"
+    return f"{start} The old crease goes into the {into}.{_holes(spec, finish, hem)}"
 
 
-def _unpick(spec: Spec, drop: DropPlan, cut: Length) -> str:
+def _unpick(spec: Spec, drop: DropPlan, hem: HemPlan, cut: Length) -> str:
     tape, finish = spec.tape, _lowest_finish(drop)
     start = (
         f"The old hem is in the way: the cut line, {near(tape, cut)} up, runs through it, and it is "
         f"{near(tape, spec.panel.hem)} deep. Unpick it and press it flat before cutting."
     )
-    return f"{start} Measure the cut line from the old bottom crease.{_holes(spec, finish)}"
+    return f"{start} Measure the cut line from the old bottom crease.{_holes(spec, finish, hem)}"
 
 
-def _holes(spec: Spec, finish: Length) -> str:
-    """Where the old row of stitching shows, once the old hem is let down; nothing where it goes into the new hem."""
+def _holes(spec: Spec, finish: Length, hem: HemPlan) -> str:
+    """Where the old row of stitching shows, once the old hem is let down; nothing where it goes into the new hem, or
+    into the seam of what is sewn on."""
     above = spec.panel.hem - finish
-    if above <= NOTHING:
+    if above <= hem.sewn_on:
         return ""
     return (
         f" Its old stitch holes come {near(spec.tape, above)} above the new bottom edge, on the front: try on a "

@@ -11,7 +11,7 @@ from ...spec import Spec
 from ..figures import Notice, Section
 from ..plan import DropPlan, HeadingPlan, HemPlan, OffcutPlan, Pieces, ShrinkagePlan, TopPlan
 from .cover import cover_amounts, cover_figures, cover_notices, plan_stack
-from .leftovers import leftover_amounts, leftover_figures
+from .leftovers import leftover_amounts, leftover_figures, leftover_notices
 from .load import load_amounts, load_figures, load_notices, plan_load
 from .lots import lot_figures, lot_notices
 from .repeat import plan_repeat, repeat_figures, repeat_notices
@@ -31,17 +31,19 @@ def cloth_part(
     pieces: Pieces | None = offcut.pieces.pieces if offcut.pieces else None
     repeat, load, stack = plan_repeat(spec, drop, top), plan_load(spec, drop, top, pieces), plan_stack(spec, heading)
     cloth = (*shrinkage_figures(spec, hem, shrinkage), *repeat_figures(spec, repeat), *lot_figures(spec, drop))
+    over = leftover_amounts(spec, drop, hem, offcut)
     sections = (
         Section("cloth", "The cloth", cloth, shrinkage_amounts(spec, shrinkage)),
         Section("cover", "How full, and how it opens", cover_figures(spec, heading, stack), cover_amounts(spec)),
         Section("load", "The load", load_figures(spec, load), load_amounts(spec, load)),
-        Section("leftovers", "Cloth left over", leftover_figures(spec, offcut), leftover_amounts(spec, hem, offcut)),
+        Section("leftovers", "Cloth left over", leftover_figures(spec, offcut), over),
     )
     notices = (
         *shrinkage_notices(spec, hem, shrinkage),
         *repeat_notices(spec, drop, top, repeat),
         *lot_notices(spec, drop, hem),
         *cover_notices(spec, stack),
+        *leftover_notices(spec, drop, hem),
         *load_notices(spec, load),
     )
     return sections, notices

@@ -90,9 +90,9 @@ def figures(spec: Spec, hem: DoubleFoldPlan) -> tuple[Figure, ...]:
 
 
 def notices(spec: Spec, hem: DoubleFoldPlan) -> tuple[Notice, ...]:
-    """Too shallow for its cloth, or turned under so that it shows. A turn-under deeper than its hem
-    never comes here: the spec's reader refuses it."""
-    return (*shallow(spec, hem), *_turn_shows(spec, hem))
+    """Too shallow for its cloth, turned under so that it shows, or turned twice where once is better. A turn-under
+    deeper than its hem never comes here: the spec's reader refuses it."""
+    return (*shallow(spec, hem), *_turn_shows(spec, hem), *_pile(spec))
 
 
 def shallow(spec: Spec, hem: HemPlan) -> tuple[Notice, ...]:
@@ -121,6 +121,16 @@ def _turn_shows(spec: Spec, hem: DoubleFoldPlan) -> tuple[Notice, ...]:
         f"{near(tape, depth - turn)} lower."
     )
     return (Notice("turn_shows", "note", text),)
+
+
+def _pile(spec: Spec) -> tuple[Notice, ...]:
+    if not spec.fabric.pile:
+        return ()
+    text = (
+        "Pile cloth is turned once, as two turns of it are too thick (newspaper, 24 May 1935): a hem of \"single fold "
+        "with tape\"."
+    )
+    return (Notice("pile_turned_twice", "note", text),)
 
 
 def said(tape: Tape, hem: DoubleFoldPlan) -> str:

@@ -27,6 +27,8 @@ class SewnOnPlan(HemPlan):
     """Cut length of the strip for one panel."""
     turn_under: Length | None = None
     """Of a facing's upper edge."""
+    own_hem: Length | None = None
+    """Depth of the hem of a border of single cloth; None of one that is doubled."""
 
 
 def plan_facing(spec: Spec, hem: Faced) -> SewnOnPlan:
@@ -35,7 +37,7 @@ def plan_facing(spec: Spec, hem: Faced) -> SewnOnPlan:
     lines = (
         GaugeLine("seam", hem.seam, "stitch"),
         GaugeLine("turn-under", hem.turn_under, "fold"),
-        GaugeLine("fold-to line, facing's edge", fold_to(hem.turn_under), "mark"),
+        GaugeLine("fold-to line", fold_to(hem.turn_under), "mark"),
         GaugeLine("facing's depth", hem.depth, "fold"),
         GaugeLine("facing, cut width", hem.seam + hem.depth + hem.turn_under, "mark"),
     )
@@ -54,22 +56,37 @@ def plan_facing(spec: Spec, hem: Faced) -> SewnOnPlan:
 
 
 def plan_border(spec: Spec, hem: Border) -> SewnOnPlan:
-    """The panel ends depth − seam above the finished edge; the band is cut twice its depth and two seams wide."""
-    lines = (
-        GaugeLine("seam", hem.seam, "stitch"),
-        GaugeLine("border's depth", hem.depth, "fold"),
-        GaugeLine("border, half its cut width", hem.depth + hem.seam, "mark"),
-    )
+    """The panel ends depth − seam above the finished edge.
+
+    A doubled band is cut twice its depth and two seams wide; a single one
+    seam, depth and its own hem's two turns.
+    """
+    own = hem.own_hem
+    lines = [GaugeLine("seam", hem.seam, "stitch")]
+    if own is None:
+        lines += [
+            GaugeLine("border's depth", hem.depth, "fold"),
+            GaugeLine("border, half its cut width", hem.depth + hem.seam, "mark"),
+        ]
+    else:
+        lines += [
+            GaugeLine("border's hem", own, "fold"),
+            GaugeLine("fold-to line", fold_to(own), "mark"),
+            GaugeLine("border's depth", hem.depth, "mark"),
+            GaugeLine("border, cut width", hem.seam + hem.depth + 2 * own, "mark"),
+        ]
     return SewnOnPlan(
         style=hem.style,
         depth=hem.depth,
         allowance=hem.seam - hem.depth,
-        stitch_line=hem.depth,
+        stitch_line=hem.depth if own is None else stitch_line(own),
         lines=tuple(sorted(lines, key=lambda line: line.length)),
-        steps=(hem.depth,),
+        steps=(hem.depth,) if own is None else tuple(sorted({own, hem.depth})),
+        sewn_on=hem.depth,
         seam=hem.seam,
-        strip=2 * (hem.depth + hem.seam),
+        strip=2 * (hem.depth + hem.seam) if own is None else hem.seam + hem.depth + 2 * own,
         strip_length=made_width(spec) + 2 * STRIP_END,
+        own_hem=own,
     )
 
 
@@ -110,7 +127,17 @@ def facing_figures(spec: Spec, hem: SewnOnPlan) -> tuple[Figure, ...]:
 
 def border_figures(spec: Spec, hem: SewnOnPlan) -> tuple[Figure, ...]:
     """Depth, strip, seam."""
-    tape = spec.tape
+    tape, own = spec.tape, hem.own_hem
+    cut = f"2 × (depth {say(tape, hem.depth)} {term(tape, 1, 'seam', hem.seam)}), folded in half"
+    stitched = Figure("stitch_line", "seam line", hem.stitch_line, "up from the finished edge: the border's depth")
+    if own is not None:
+        cut = (
+            f"seam {say(tape, hem.seam)} {term(tape, 1, 'depth', hem.depth)} "
+            f"{term(tape, 1, '2 × its own hem', 2 * own)}"
+        )
+        below = term(tape, -1, "below its fold", own - hem.stitch_line)
+        working = f"up from the finished edge: border's own hem {say(tape, own)} {below}"
+        stitched = Figure("stitch_line", "stitch line", hem.stitch_line, working)
     return (
         Figure("hem_depth", "border, depth", hem.depth, "as given"),
         Figure(
@@ -124,10 +151,10 @@ def border_figures(spec: Spec, hem: SewnOnPlan) -> tuple[Figure, ...]:
             "border_strip",
             "border, cut width",
             hem.strip,
-            f"2 × (depth {say(tape, hem.depth)} {term(tape, 1, 'seam', hem.seam)}), folded in half",
+            cut,
         ),
         _strip_length(spec, hem),
-        Figure("stitch_line", "seam line", hem.stitch_line, "up from the finished edge: the border's depth"),
+        stitched,
     )
 
 
@@ -138,8 +165,15 @@ def _strip_length(spec: Spec, hem: SewnOnPlan) -> Figure:
 
 
 def facing_notices(spec: Spec, hem: SewnOnPlan) -> tuple[Notice, ...]:
-    """Shallow."""
-    return shallow(spec, hem)
+    """Shallow; on sheer cloth it shows through."""
+    found = shallow(spec, hem)
+    if spec.cloth != "light":
+        return found
+    text = (
+        "On sheer cloth a facing shows through as a band as deep as it is: take cloth of the same colour, or a border, "
+        "which is meant to be seen."
+    )
+    return (*found, Notice("facing_shows", "note", text))
 
 
 def border_notices(spec: Spec, hem: SewnOnPlan) -> tuple[Notice, ...]:

@@ -6,7 +6,7 @@ from typing import Annotated, Literal
 
 from ...lengths import Length, inches
 from ..about import MORE_THAN_NOTHING, About
-from ..table import MOST_100_MM, Table
+from ..table import MOST_1_M, MOST_100_MM, Table
 from .face import DEPTH, TURN_UNDER
 
 _SEAM = About(
@@ -24,8 +24,12 @@ class Faced(Table):
 
 
 class Border(Table):
-    """A band of other cloth, doubled, sewn on below the panel."""
+    """A band of other cloth, doubled or single, sewn on below the panel."""
 
     style: Literal["border"]
     depth: Annotated[Length, DEPTH]
     seam: Annotated[Length, _SEAM] = inches("1/2")
+    own_hem: Annotated[Length | None, About(
+        "the finished depth of the hem of a border of single cloth, turned twice alike", "1 in", "25 mm",
+        left_out="the border is doubled, and its lower edge is a fold", asked=False,
+        least=MORE_THAN_NOTHING, most=MOST_1_M)] = None

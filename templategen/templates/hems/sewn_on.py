@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from ...lengths import Length
 from ...planning import Plan
 from ...planning.hems.sewn_on import SewnOnPlan
 from ..said import Step, plain
@@ -36,11 +37,20 @@ def facing_steps(plan: Plan, hem: SewnOnPlan) -> Iterator[Step]:
 
 def border_card(plan: Plan, hem: SewnOnPlan) -> tuple[str, ...]:
     """What each line measures."""
-    return ("The lines measure the border's depth, half its cut width, and the seam.",)
+    if hem.own_hem is None:
+        return ("The lines measure the border's depth, half its cut width, and the seam.",)
+    return (
+        "Base edge on the border's lower raw edge: mark the cloth at the fold-to line, bring the edge to it, press. "
+        "Base edge on that fold: the same again.",
+        "The other lines measure the border's depth, its cut width and the seam.",
+    )
 
 
 def border_steps(plan: Plan, hem: SewnOnPlan) -> Iterator[Step]:
     """Strip, fold, seam."""
+    if hem.own_hem is not None:
+        yield from _single_border(plan, hem, hem.own_hem)
+        return
     yield (
         f"Cut {_strips(plan, hem)} for the border. Press it in half lengthwise, right side out, and press "
         f"{plain(plan, hem.seam)} of one long edge under.",
@@ -50,6 +60,18 @@ def border_steps(plan: Plan, hem: SewnOnPlan) -> Iterator[Step]:
         f"Sew the border's flat edge to the panel's bottom edge, right sides together, {plain(plan, hem.seam)} from "
         f"the edges. Fold it down: it must come {plain(plan, hem.depth)} below the seam. Turn the ends in and pin "
         "the pressed edge over the seam at the back. It is stitched when the panel has hung and is right.",
+        True,
+    )
+
+
+def _single_border(plan: Plan, hem: SewnOnPlan, own: Length) -> Iterator[Step]:
+    """Strip, seam, its own hem."""
+    yield f"Cut {_strips(plan, hem)} for the border.", False
+    yield (
+        f"Sew the border's upper edge to the panel's bottom edge, right sides together, {plain(plan, hem.seam)} from "
+        "the edges. Neaten both edges of the seam together, press them up, and turn the ends in. Turn the lower edge "
+        f"up twice, {plain(plan, own)} each time, by the hem gauge card: the border must be {plain(plan, hem.depth)} "
+        "deep. Pin its hem; it is stitched when the panel has hung and is right.",
         True,
     )
 
