@@ -10,7 +10,6 @@ from .headings import HEADINGS, Hang, Tube
 from .lines import line_of
 from .plan import DropMark, DropPlan
 from .top import plan_top
-from .widths import made_width
 from .wording import say, term
 
 
@@ -80,7 +79,7 @@ def plan_drop(spec: Spec, allowance: Length, tuck: Length = NOTHING) -> DropPlan
     pairs = pairs * 2 if len(pairs) == 1 else pairs
     marks = []
     for place, (floor, finish) in enumerate(pairs):
-        at = made_width(spec) * place / (len(pairs) - 1)
+        at = spec.panel.width * place / (len(pairs) - 1)
         marks.append(DropMark(at=at, floor=floor, finish=finish - tuck, cut=finish - tuck - allowance))
     return DropPlan(hang_shift=hang_shift(spec), clearance=spec.drop.clearance, marks=tuple(marks), tuck=tuck)
 

@@ -89,7 +89,7 @@ def _counts(plan: Plan) -> list[str]:
     heading, panels = plan.heading, plural(plan.panels, "panel")
     rows = []
     if heading.marks:
-        needed = f"× {panels} = {heading.on_each * plan.panels} needed"
+        needed = f"× {panels} = {heading.on_each * plan.panels} needed" if heading.thing != "mark" else ""
         rows.append(_row(f"{heading.thing}s", f"{heading.on_each} on each panel", needed))
     rows += _pieces(plan.offcut.pieces) if plan.offcut.pieces else []
     rows.append(_row("fullness", f"{decimal(float(plan.ratios['fullness']))} times", fullness_working(plan.spec)))

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from math import ceil
 
-from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Ring, Text, path
+from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Ring, Text, path, width_of
 from ..lengths import Length
 from ..planning import Plan
 from ..planning.headings.eyelets import EyeletPlan
@@ -22,26 +23,33 @@ LONGEST = 230
 SHORTEST = 100
 WORDS = 10
 """From the ring down to the words below it, in mm."""
+HOLE_SIZE, RING_SIZE = 11, 9.5
 
 
 def draw(plan: Plan) -> list[Drawing]:
-    """Two neighbouring eyelets, or one where they stand too far apart; none for a heading without eyelets."""
+    """Two neighbouring eyelets, or one where they stand too far apart.
+
+    None for a heading without eyelets, and none where they stand over the top edge: no card can show that.
+    """
     eyelets = plan.heading
     if not isinstance(eyelets, EyeletPlan):
         return []
-    radius, pitch, below = eyelets.outside.mm / 2, eyelets.pitch.mm, eyelets.centre_below.mm
-    first = radius + BESIDE
-    two = pitch > eyelets.outside.mm and 2 * first + pitch <= LONGEST
+    radius, pitch, below = max(eyelets.outside, eyelets.hole).mm / 2, eyelets.pitch.mm, eyelets.centre_below.mm
+    if below < radius:
+        return []
+    hole, ring = (f"{name} {plan.tape.read(size).label}" for name, size in _sizes(eyelets))
+    words_wide = Fraction(ceil(max(width_of(hole, HOLE_SIZE, True), width_of(ring, RING_SIZE)))) + 2
+    first = max(radius + BESIDE, words_wide / 2)
+    two = pitch > max(2 * radius, words_wide) and 2 * first + pitch <= LONGEST
     end = 2 * first + pitch if two else max(2 * first, Fraction(SHORTEST))
     centres = [first, first + pitch] if two else [end / 2]
     words = -below - radius - WORDS
     low = words - 6 - LANE
     items: list[Item] = [*path(LineType.CUT, [(0, 0), (end, 0), (end, low), (0, low), (0, 0)])]
-    hole, ring = (f"{name} {plan.tape.read(size).label}" for name, size in _sizes(eyelets))
     for centre in centres:
         items += _eyelet(eyelets, centre)
-        items.append(Text(centre, words + 4.5, hole, 11, Anchor.MIDDLE, bold=True))
-        items.append(Text(centre, words, ring, 9.5, Anchor.MIDDLE))
+        items.append(Text(centre, words + 4.5, hole, HOLE_SIZE, Anchor.MIDDLE, bold=True))
+        items.append(Text(centre, words, ring, RING_SIZE, Anchor.MIDDLE))
     apart = (f"Centre to centre it is {plan.tape.show(eyelets.pitch)}, as on the spacing strip.",) if two else ()
     return [
         Drawing(

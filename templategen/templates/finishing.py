@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from ..lengths import NOTHING
 from ..lengths.counting import plural
 from ..planning import Plan
 from .said import Step, plain
@@ -28,6 +29,38 @@ def side_steps(plan: Plan) -> Iterator[Step]:
         )
         return
     yield f"Cut the panel {cut} wide, measured from the side edge that stays, along the grain. {hems}", True
+
+
+def top_steps(plan: Plan) -> Iterator[Step]:
+    """Cutting the top off or letting it down, and folding it anew; nothing where it stays as it is."""
+    top, cut, turn = plan.top, plan.spec.heading.top_cut, plan.spec.heading.top_turn
+    if not top.refolded:
+        return
+    said = []
+    if cut:
+        said.append(f"Cut {plain(plan, cut)} off the top, straight across and through all layers.")
+        left = cut < plan.spec.panel.header + plan.spec.panel.casing
+        said += ["Take away what is left of the back layer."] if left else []
+    elif top.doubled:
+        said.append("Unpick the rows of stitching along the top and press it flat.")
+    if not top.needed:
+        yield " ".join([*said, "Neaten the raw edge with a close zigzag: it is the new top edge."]), True
+        return
+    edge = "the raw edge"
+    if turn:
+        said.append(
+            "Lay the heading card's base edge on the raw edge, mark at top fold-to line 1, bring the edge to the mark "
+            f"and press {plain(plan, turn)} under."
+        )
+        edge = "that fold"
+    said.append(
+        f"Lay the heading card's base edge on {edge}, mark at top fold-to line 2, bring {edge} to the mark and press: "
+        f"the top is doubled {plain(plan, top.needed)} deep."
+    )
+    if top.lowered:
+        where = "below" if top.lowered > NOTHING else "above"
+        said.append(f"The new top edge lies {plain(plan, abs(top.lowered))} {where} the old one.")
+    yield " ".join(said), True
 
 
 def corner_steps(plan: Plan) -> Iterator[Step]:

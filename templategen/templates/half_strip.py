@@ -86,8 +86,9 @@ def draw(plan: Plan) -> list[Drawing]:
         items += _loop(at, loops.thing_width.mm / 2, end)
     for row, turned in zip(rows, (False, True), strict=True):
         items += (item for label in row for item in label.items(turned))
-        items += _end_words(row, end, odd, turned)
-        items += _turn_words(row, turned)
+        at_ends = list(_end_words(row, end, odd, turned))
+        items += at_ends
+        items += _turn_words(row, turned, at_ends)
     right = zip(reversed(loops.marks[len(places) :]), places, strict=False)
     high = AT_EDGE if loops.pitch.mm - loops.thing_width.mm >= _ROOM_BETWEEN_LOOPS else _CLEAR
     return [
@@ -187,7 +188,7 @@ def _spread(row: Sequence[_Label], pitch: float) -> list[int]:
     return [*kept, last]
 
 
-def _end_words(row: Sequence[_Label], end: Fraction, odd: bool, turned: bool) -> Iterator[Item]:
+def _end_words(row: Sequence[_Label], end: Fraction, odd: bool, turned: bool) -> Iterator[Text]:
     """What the ends are, in the row of labels, so far as there is room beside them.
 
     Of an odd number the middle loop's mark is the end itself, and its label stands behind the words.
@@ -206,12 +207,16 @@ def _end_words(row: Sequence[_Label], end: Fraction, odd: bool, turned: bool) ->
             return
 
 
-def _turn_words(row: Sequence[_Label], turned: bool) -> Iterator[Item]:
-    """When this long edge is laid to the panel's top edge: in the first space that leaves room for a join besides."""
+def _turn_words(row: Sequence[_Label], turned: bool, at_ends: Sequence[Text]) -> Iterator[Item]:
+    """When this long edge is laid to the panel's top edge: in the first space that leaves room for a join besides.
+
+    Of an odd number the words at the centre stand in the last space, and leave it shorter.
+    """
     words = "then, turned: this edge for the right half" if turned else "first: this edge for the left half"
     taken = width_of(words, END_SIZE)
     for before, after in pairwise(row):
-        if after.left - before.right >= taken + 2 * BETWEEN_LABELS + _BESIDE:
+        until = min([after.left, *(float(text.bounds.left) for text in at_ends if text.bounds.left > before.right)])
+        if until - before.right >= taken + 2 * BETWEEN_LABELS + _BESIDE:
             y, turn, anchor = (BASE - DEPTH, 180, Anchor.END) if turned else (-BASE, 0, Anchor.START)
             yield Text(before.right + _BESIDE, y, words, END_SIZE, anchor, turn=turn)
             return

@@ -35,10 +35,10 @@ def draw(plan: Plan) -> list[Drawing]:
     items, reach = rule(rules, RULED)
     longest = max(line.length for line in lines).mm
     end = Fraction(max(ceil(max(reach, float(longest)) + HEADROOM), SHORTEST))
-    folded = (
-        "Top folded anew: base edge on the raw edge, mark at top fold-to line 1, bring the edge to it; base edge on "
-        "that fold, mark at top fold-to line 2, bring the fold to it.",
-    )
+    first, fold = "base edge on the raw edge, mark at top fold-to line 1, bring the edge to it; ", "that fold"
+    if not plan.spec.heading.top_turn:
+        first, fold = "", "the raw edge"
+    folded = (f"Top folded anew: {first}base edge on {fold}, mark at top fold-to line 2, bring {fold} to it.",)
     return [
         Drawing(
             name="heading card",

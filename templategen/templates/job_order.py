@@ -31,7 +31,7 @@ def words(job: JobPlan, served: Sequence[Served], choices: Choices | None = None
     if len(job.parts) == 1:
         blocks += _part(job.parts[0], 0, panels, served, steps[0], 1)
     else:
-        blocks += [Heading("First, once for every window"), *work_order.step_blocks(common, 0)]
+        blocks += [Heading("First, once for every window"), *work_order.step_blocks(common, job.parts[0].plan)]
         for number, (part, each) in enumerate(zip(job.parts, steps, strict=True), 1):
             blocks += _part(part, number, panels, served, each[len(common) :], len(common) + 1)
     return [*blocks, Heading("Take care"), *(Remark(word, text) for word, text in _cautions(job))]
@@ -69,7 +69,7 @@ def _part(
     yield from work_order.remarks(plan.notices)
     yield from work_order.checks(plan)
     yield Heading("The order of work")
-    yield from work_order.step_blocks(steps, plan.panels, first)
+    yield from work_order.step_blocks(steps, plan, first)
     yield from work_order.numbers(plan)
 
 

@@ -5,15 +5,15 @@ from __future__ import annotations
 from fractions import Fraction
 from math import ceil
 
-from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Text, path
+from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Text, path, width_of
 from ..planning import Plan
 from .registering import AT_EDGE, AT_OTHER_EDGE
 
 LANE = 18
 TICK = 9
 """Of a mark, from the datum edge, in mm; 8 are promised."""
-BESIDE = 14
-"""Card beyond the side's raw edge, in mm."""
+BESIDE = 24
+"""Card beyond the side's raw edge, in mm: room for its name."""
 WIDEST = 80
 """Least length of the card along the hem's edge, in mm: it must hold its words."""
 HIGHEST = Fraction(170)
@@ -48,7 +48,10 @@ def draw(plan: Plan) -> list[Drawing]:
         ]
         anchor = Anchor.END if side == "left" else Anchor.START
         items.append(Text(raw + way * 1.5, 2, "raw side edge", LABEL, anchor))
-        items.append(Text(corner + way * (reach + 2), drawn + 2.5, f"fold; side edge {up_said} up", LABEL, anchor))
+        # Above the fold's end, and drawn in from the card's own end where it would run over it.
+        said = f"fold; side edge {up_said} up"
+        out = min(float(reach) + 2, float(end) - width_of(said, LABEL) - 2)
+        items.append(Text(float(corner) + way * out, drawn + 2.5, said, LABEL, anchor))
         drawings.append(
             Drawing(
                 name=f"mitre card for the {side} corner",

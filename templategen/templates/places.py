@@ -14,7 +14,7 @@ def place_of(plan: Plan, mark: DropMark) -> str:
     """Where across the width a floor mark is; its panel hangs, and is looked at from the front."""
     if not mark.at:
         return "at the left edge as seen from the front"
-    if mark.at == plan.width:
+    if mark.at == plan.spec.panel.width:
         return "at the right edge as seen from the front"
     return f"{plan.tape.read(mark.at).plain} from the left edge as seen from the front"
 

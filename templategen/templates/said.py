@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from typing import Literal
+
 from ..lengths import Length
 from ..planning import Plan
 
-Step = tuple[str, bool]
-"""What is done, and whether it is done on every panel."""
+AS_BOUGHT: Literal["as bought"] = "as bought"
+Step = tuple[str, bool | Literal["as bought"]]
+"""What is done, and whether it is done on every panel: on each that is made, or on each as it was bought, before it is
+split."""
 
 
 def plain(plan: Plan, length: Length) -> str:

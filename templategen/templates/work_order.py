@@ -11,11 +11,11 @@ from ..planning.lines import line_of
 from .carried import letting_out, tucking
 from .cautions import cautions
 from .choices import Choices
-from .finishing import corner_steps, lining_steps, side_steps
+from .finishing import corner_steps, lining_steps, side_steps, top_steps
 from .headings import HEADING_WORDS
 from .hems import HEM_WORDS
 from .places import MOST_PLACES, place_of
-from .said import Step, plain
+from .said import AS_BOUGHT, Step, plain
 
 LEVELS = {"stop": "Stop", "warning": "Warning", "note": "Note"}
 NUMBERS = ("drop", "hem", "heading", "hang", "offcut")
@@ -30,7 +30,7 @@ def words(plan: Plan, choices: Choices | None = None) -> list[Block]:
         *remarks(plan.notices),
         *checks(plan),
         Heading("The order of work"),
-        *step_blocks(steps_of(plan, choices or Choices()), plan.panels),
+        *step_blocks(steps_of(plan, choices or Choices()), plan),
         *numbers(plan),
         Heading("Take care"),
         *(Remark(word, text) for word, text in cautions(plan)),
@@ -50,29 +50,31 @@ def checks(plan: Plan) -> list[Block]:
             "Measure again, with a steel or wooden rule. If one of these is off by more than "
             f"{plain(plan, plan.tape.step * 4)}, do not cut: put it right in the measurements and make the kit again."
         ),
-        Blanks(tuple(_checks(plan)), plan.panels),
+        Blanks(tuple(_checks(plan)), plan.spec.panel.count),
     ]
 
 
 def steps_of(plan: Plan, choices: Choices) -> list[Step]:
     """The work, in order."""
     hem, heading = HEM_WORDS[plan.hem.style], HEADING_WORDS[plan.heading.style]
+    as_bought = [*_preparing(plan, choices), *side_steps(plan)]
     return [
-        *_preparing(plan, choices),
-        *side_steps(plan),
+        *((text, on_each and AS_BOUGHT) for text, on_each in as_bought),
         *hem.steps(plan, plan.hem),
         *corner_steps(plan),
         *lining_steps(plan),
         *tucking(plan),
+        *top_steps(plan),
         *heading.steps(plan, plan.heading, choices),
         _hanging(plan, heading.hung),
         *letting_out(plan),
     ]
 
 
-def step_blocks(steps: Iterable[Step], panels: int, first: int = 1) -> Iterator[Block]:
-    """Steps with their boxes, numbered from ``first`` on."""
+def step_blocks(steps: Iterable[Step], plan: Plan, first: int = 1) -> Iterator[Block]:
+    """Steps with their boxes, a box for each panel of the ``plan`` that it is done on, numbered from ``first`` on."""
     for number, (text, on_each) in enumerate(steps, first):
+        panels = plan.spec.panel.count if on_each == AS_BOUGHT else plan.panels
         yield StepBlock(number, text, panels, "panel") if on_each else StepBlock(number, text)
 
 
@@ -100,7 +102,7 @@ def reading(plan: Plan) -> str:
 
 def _checks(plan: Plan) -> Iterator[NumberRow]:
     tape = plan.tape
-    yield NumberRow("Width of the panel, side hem to side hem", tape.show(plan.width))
+    yield NumberRow("Width of the panel, side hem to side hem", tape.show(plan.spec.panel.width))
     line, drop = line_of(plan.spec).name, plan.drop
     for mark in drop.gauged if drop.level else (drop.marks[0], drop.marks[-1]):
         where = "" if drop.level and not drop.above_marks else f", {place_of(plan, mark)}"
@@ -142,7 +144,7 @@ def _preparing(plan: Plan, choices: Choices) -> Iterator[Step]:
         True,
     )
     several = ": first one panel, which goes through all the steps and is hung and looked at, then the others"
-    in_turn = several if plan.panels > 1 else ""
+    in_turn = several if plan.spec.panel.count > 1 else ""
     yield f"Do the checks above. When they agree, cut on the cut line{in_turn}.", True
 
 
@@ -168,6 +170,8 @@ def _taping(plan: Plan, choices: Choices) -> str:
     if not plan.heading.marks:
         return "Tape together what is in pieces"
     strip = "half strip" if choices.half_strip else "spacing strip"
+    if not plan.heading.spaced:
+        return "Tape each pleat strip together by its own letters, if it is in pieces"
     if choices.strips == 1:
         return f"Tape the {strip} together, if it is in pieces"
     return f"Tape each of the {choices.strips} {strip}s together by its own letters, if it is in pieces"

@@ -240,8 +240,8 @@ def test_all_the_cloth_is_accounted_for(spec: Spec, share: int, where: str, cut_
     top_cut = millimetres(30) if cut_top else NOTHING
     heading = spec.heading.model_copy(update={"top_cut": top_cut})
     fabric = Fabric(weight=ClothWeight(Fraction(200)), shrinkage=Percent(Fraction(share)), shrinkage_in=where)
-    plan = make_plan(spec.model_copy(update={"fabric": fabric, "heading": heading}))
-    assume(plan.drop.level and plan.spec.panel.length is not None)
+    level = spec.drop.model_copy(update={"floor_marks": spec.drop.floor_marks[:1]})
+    plan = make_plan(spec.model_copy(update={"fabric": fabric, "heading": heading, "drop": level}))
     panel, mark = plan.spec.panel, plan.drop.marks[0]
     old_top = panel.header + panel.casing
     bought = panel.length + old_top + panel.top_turn + panel.hem + panel.turn_under

@@ -83,7 +83,7 @@ NOTICES: list[tuple[str, str, dict[str, Any], dict[str, Any]]] = [
     ("tape_shows", "single fold with tape", {"cloth": "light"}, {"cloth": "medium"}),
     ("border_in_seam", "border", {"hem.depth": "1/2 in"}, {"hem.depth": "9/16 in"}),
     ("hem_shallow", "faced", {"hem.depth": "49 mm"}, {"hem.depth": "50 mm"}),
-    ("split_too_narrow", "double fold", {"sides.split": 9}, {"sides.split": 6}),
+    ("split_too_narrow", "double fold", {"sides.split": 8}, {"sides.split": 7}),
     ("no_mitre", "border", {"sides.mitre": True}, {}),
     ("mitre_unequal", "double fold", {"sides.mitre": True, "sides.hem": "3 15/16 in"},
      {"sides.mitre": True, "sides.hem": "4 in"}),

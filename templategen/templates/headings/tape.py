@@ -19,20 +19,16 @@ def made(plan: Plan, tape: TapePlan) -> str:
 
 def strip(plan: Plan, tape: TapePlan) -> tuple[str, ...]:
     """What the lines are for."""
-    return ("Each line: a mark between which the gathers are spread alike.",)
+    return ("The gathers are spread alike between one line and the next.",)
 
 
 def card(plan: Plan, tape: TapePlan) -> tuple[str, ...]:
     """What the heading card measures."""
-    return ("Lay the tape between its two lines; the raw edge must come under it.",)
+    return ("Lay the tape between its two lines; the edge folded over must come under it.",)
 
 
 def steps(plan: Plan, tape: TapePlan, choices: Choices) -> Iterator[Step]:
-    """Fold, tape, gathers, hooks."""
-    yield (
-        f"Turn {plain(plan, tape.fold_over)} of the top over to the back, where it is not doubled already, and press.",
-        True,
-    )
+    """Tape, gathers, hooks."""
     yield (
         f"Cut the tape {plain(plan, tape.tape)} long for each panel. At the end that comes to the leading edge pull "
         f"the cords out on the back and knot them; at the other pull them out on the front and leave them long. Turn "

@@ -6,7 +6,7 @@ rod goes through the tube between loop and panel.
 
 from __future__ import annotations
 
-from ....lengths import Length, Tape
+from ....lengths import NOTHING, Length, Tape
 from ....lengths.counting import plural
 from ....spec import Spec
 from ....spec.headings import BackLoops
@@ -32,8 +32,9 @@ def explain(tape: Tape, hang: Hang) -> str:
     """How a panel hangs by its loops, as a clause."""
     tube = hang.tube
     assert tube is not None, "loops are tubes"
+    side = "above" if tube.top < NOTHING else "below"
     return (
-        f"by its loops, their upper seam lies {near(tape, tube.top)} below the top edge and "
+        f"by its loops, their upper seam lies {near(tape, abs(tube.top))} {side} the top edge and "
         f"their tube, {near(tape, tube.depth)} deep, takes up {near(tape, tube.take_up)}"
     )
 
