@@ -29,8 +29,8 @@ BESIDE_AN_END = 1.5
 """Between a strip's end and a label, in mm."""
 TURNED_PITCH = 19
 """Between labels set upright along their marks, in mm: room for a registration mark between two of them."""
-UPRIGHT = 4
-"""Height of a line of such a label, in mm."""
+UPRIGHT, UPRIGHT_APART = 4, Fraction(19, 5)
+"""Height of the number of such a label, and from its base line to that of what is said, in mm."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -176,15 +176,11 @@ def _label(mark: Labelled, width: Fraction, lettering: _Lettering) -> list[Item]
     if lettering.turned:
         room = LANE_FROM - LABELS_FROM - 1.5
         size = min(lettering.distance, lettering.distance * room / width_of(said, lettering.distance))
-        # On either side of the mark; both on the one side where the strip ends on the other.
-        before, after = at - Fraction(3, 5), at + Fraction(16, 5)
-        if before < UPRIGHT:
-            before, after = at + Fraction(UPRIGHT), at + 2 * UPRIGHT
-        elif after > width - 2:
-            before, after = before - UPRIGHT, before
+        # On either side of the mark, below its line; drawn in from the strip's ends.
+        number_base = max(min(at - Fraction(3, 5), width - 2 - UPRIGHT), Fraction(UPRIGHT))
         return [
-            Text(before, -LABELS_FROM - 1, number, lettering.number, Anchor.END, bold=True, turn=90),
-            Text(after, -LABELS_FROM - 1, said, size, Anchor.END, turn=90),
+            Text(number_base, -LABELS_FROM - 1, number, lettering.number, Anchor.END, bold=True, turn=90),
+            Text(number_base + UPRIGHT_APART, -LABELS_FROM - 1, said, size, Anchor.END, turn=90),
         ]
     half = max(width_of(number, lettering.number, True), width_of(said, lettering.distance)) / 2 + BESIDE_AN_END
     anchor, x = Anchor.MIDDLE, float(at)

@@ -10,6 +10,7 @@ import pytest
 from templategen import Choices, draw_templates
 from templategen.drawing import Bounds, Drawing, Text
 from templategen.drawing.blocks import Blanks, Step
+from templategen.errors import Refusal
 from templategen.planning import Plan, make_plan
 from templategen.templates.work_order import words
 from tests.planning.building import READING_ROOM, job
@@ -120,3 +121,28 @@ def test_floor_marks_stand_on_the_panel_as_it_was_bought() -> None:
     """They are made, and the cloth is cut along them, before the panel is split."""
     plan = make_plan(job({"sides.split": 2, "heading.count": 5, "drop.floor_marks": ["13 in", "13 1/4 in"]}))
     assert plan.drop.marks[-1].at == plan.spec.panel.width
+
+
+def test_a_split_that_leaves_nothing_is_refused_and_the_inset_is_held_against_what_is_made() -> None:
+    with pytest.raises(Refusal, match=r"sides\.split: .* nothing is left of panel\.width"):
+        job({"sides.split": 20})
+    job({"sides.split": 14, "sides.hem": "1 in", "sides.turn_under": "0 in", "heading.edge_inset": "1/2 in"})
+    for sides, what in (
+        ({"sides.split": 8}, "once it is split in 8"),
+        ({"sides.finished_width": "5 in"}, r"sides\.finished_width"),
+    ):
+        with pytest.raises(Refusal, match=rf"heading\.edge_inset: .* half of .*{what}"):
+            job({**sides, "heading.edge_inset": "2 1/2 in"})
+
+
+def test_one_space_is_one_and_a_sill_is_no_floor() -> None:
+    plan = of("box pleats", {**HOOKS, "heading.pleats": 2, "drop.to": "sill", "drop.hung_by": "new heading"})
+    assert "÷ 1 space" in plan.figures["pleat_space"].working and "spaces" not in plan.figures["pleat_space"].working
+    assert plan.figures["hang_shift"].working == "none: the sill was marked while the panel hung by its new heading"
+
+
+def test_a_top_edge_level_with_the_rod_is_said_to_be() -> None:
+    level = {"heading.carrier_drop": "1 in", "heading.hook_set": "1 in", "heading.tape_width": "3 in"}
+    plan = of("gathering tape", level)
+    (text,) = (notice.text for notice in plan.notices if notice.code == "hang_shift")
+    assert "by its gathering tape, its top edge lies level with the top of the rod" in text

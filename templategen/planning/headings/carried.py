@@ -11,7 +11,7 @@ from ..choices import RING_PITCH, RING_PLAY
 from ..figures import Figure, Notice
 from ..plan import GaugeLine, HeadingPlan
 from ..wording import at_least, near, say, term
-from .face import Hang, HangTerm, HeadingKind
+from .face import Hang, HangTerm, HeadingKind, beside_the_top
 from .rows import pitch_limit, row, row_figures_working, row_notices
 
 
@@ -39,9 +39,7 @@ def hang(spec: Spec, heading: Rings | Hooks) -> Hang:
 
 def explain(tape: Tape, hang: Hang) -> str:
     """How a panel hangs by them, as a clause."""
-    below = hang.offset
-    where = f"{near(tape, abs(below))} {'below' if below >= NOTHING else 'above'} the top of the rod"
-    return f"by its {hang.heading}, its top edge lies {where if below else 'level with the top of the rod'}"
+    return f"by its {hang.heading}, its top edge lies {beside_the_top(tape, hang)}"
 
 
 def doubled(spec: Spec, heading: Rings | Hooks) -> Length:

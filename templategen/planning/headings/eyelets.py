@@ -21,7 +21,7 @@ from ..fullness import run
 from ..plan import GaugeLine, HeadingPlan
 from ..widths import made_count
 from ..wording import at_least, near, say
-from .face import Hang, HangTerm, HeadingKind
+from .face import Hang, HangTerm, HeadingKind, beside_the_top
 from .rows import pitch_limit, row, row_figures_working, row_notices
 
 
@@ -62,7 +62,7 @@ def hang(spec: Spec, heading: Eyelets) -> Hang:
 
 def explain(tape: Tape, hang: Hang) -> str:
     """How a panel hangs by its eyelets, as a clause."""
-    return f"by its eyelets, its top edge stands {near(tape, -hang.offset)} above the top of the rod"
+    return f"by its eyelets, its top edge lies {beside_the_top(tape, hang)}"
 
 
 def doubled(spec: Spec, heading: Eyelets) -> Length:

@@ -11,6 +11,7 @@ from ...spec import Spec
 from .. import hanging
 from ..figures import Figure, Notice
 from ..plan import HeadingPlan, Pieces
+from ..wording import near
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +66,14 @@ class Hang:
         lost = hanging.take_up(diameter, depth)
         tube = Tube(top, depth, hanging.least_tube(diameter), lost, hanging.passes(diameter, depth))
         return cls(heading, (HangTerm(label, top), HangTerm("take-up", lost)), tube)
+
+
+def beside_the_top(tape: Tape, hang: Hang) -> str:
+    """Where a panel's top edge hangs: "1 in above the top of the rod"."""
+    if not hang.offset:
+        return "level with the top of the rod"
+    side = "below" if hang.offset > NOTHING else "above"
+    return f"{near(tape, abs(hang.offset))} {side} the top of the rod"
 
 
 TakesUp = Literal["flat", "gathered", "pleated"]

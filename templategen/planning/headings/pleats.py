@@ -14,6 +14,7 @@ from fractions import Fraction
 from typing import Literal
 
 from ...lengths import NOTHING, Length, Tape
+from ...lengths.counting import plural
 from ...spec import Spec
 from ...spec.headings import BoxPleats, InvertedBoxPleats, PinchPleats
 from ..choices import BOX_AS_WIDE_AS_ITS_SPACE, PLEAT_FULLNESS, PLEAT_SIZES, PLEAT_SPACE
@@ -22,7 +23,7 @@ from ..fullness import run
 from ..plan import GaugeLine, HeadingMark, HeadingPlan
 from ..widths import made_count, made_width
 from ..wording import at_least, decimal, near, say, term
-from .face import Hang, HangTerm, HeadingKind
+from .face import Hang, HangTerm, HeadingKind, beside_the_top
 
 Pleats = PinchPleats | BoxPleats | InvertedBoxPleats
 Edge = Literal["left", "right"]
@@ -67,8 +68,7 @@ def hang(spec: Spec, heading: Pleats) -> Hang:
 
 def explain(tape: Tape, hang: Hang) -> str:
     """How a panel hangs by its pleats, as a clause."""
-    side = "below" if hang.offset >= NOTHING else "above"
-    return f"by its pleats, its top edge lies {near(tape, abs(hang.offset))} {side} the top of the rod"
+    return f"by its pleats, its top edge lies {beside_the_top(tape, hang)}"
 
 
 def doubled(spec: Spec, heading: Pleats) -> Length:
@@ -167,7 +167,7 @@ def figures(spec: Spec, pleats: PleatPlan) -> tuple[Figure, ...]:
             "space between pleats",
             pleats.space,
             f"(finished {say(tape, pleats.finished)} {term(tape, -1, 'first', pleats.first)} "
-            f"{term(tape, -1, 'last', pleats.last)}) ÷ {pleats.pleats - 1} spaces{chosen}",
+            f"{term(tape, -1, 'last', pleats.last)}) ÷ {plural(pleats.pleats - 1, 'space')}{chosen}",
         ),
     ]
     if isinstance(given, PinchPleats):

@@ -13,7 +13,7 @@ from ..figures import Figure, Notice
 from ..plan import GaugeLine, HeadingMark, HeadingPlan
 from ..widths import made_count, made_width
 from ..wording import at_most, decimal, near, say, term
-from .face import Hang, HangTerm, HeadingKind
+from .face import Hang, HangTerm, HeadingKind, beside_the_top
 from .pleats import finished_width
 
 
@@ -47,8 +47,7 @@ def hang(spec: Spec, heading: GatheringTape) -> Hang:
 
 def explain(tape: Tape, hang: Hang) -> str:
     """How a panel hangs by its tape, as a clause."""
-    side = "below" if hang.offset >= NOTHING else "above"
-    return f"by its gathering tape, its top edge lies {near(tape, abs(hang.offset))} {side} the top of the rod"
+    return f"by its gathering tape, its top edge lies {beside_the_top(tape, hang)}"
 
 
 def doubled(spec: Spec, heading: GatheringTape) -> Length:
