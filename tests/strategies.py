@@ -12,9 +12,10 @@ from typing import Any
 from hypothesis import settings
 from hypothesis import strategies as st
 
-from templategen.lengths import Length, Tape
+from templategen.lengths import Length, Tape, read_length
 from templategen.lengths.showing import STEPS, mixed_number
 from templategen.spec import FIELDS, Spec, read_spec
+from templategen.spec.catalogue import SpecField
 
 # A busy machine is slow now and then, and the first length of all loads Pint. CI tries the same
 # examples each time, so that what is red there is red at home; at home they are new each time.
@@ -205,6 +206,51 @@ def wide_literals(draw: st.DrawFn) -> dict[str, str]:
     return fields
 
 
+_OF_A_KIND = ("heading", "hem", "panel.heading", "sides", "weights", "lining")
+"""Tables whose fields hang on the kind of heading or hem, or stand beside it."""
+_AND = ("drop.to", "drop.follows", "panel.leading_edge", "rod.returns", "rod.overlap", "rod.projection")
+
+
+@st.composite
+def kind_literals(draw: st.DrawFn) -> dict[str, str]:
+    """The fields of a spec of any kind of heading and hem that there is, on a panel that came with any heading.
+
+    Whatever a kind has is read off the catalogue, and drawn about what a starting spec has.
+    """
+    fields = {path: said for path, said in draw(workshop_literals()).items() if not path.startswith(_OF_A_KIND)}
+    styles = {path: field for path, field in FIELDS.items() if field.name == "style"}
+    chosen = {path: draw(st.sampled_from(field.choices or field.styles)) for path, field in styles.items()}
+    fields |= {path: f'"{style}"' for path, style in chosen.items()}
+    fields["drop.hung_by"] = draw(st.sampled_from(['"old heading"', '"new heading"']))
+    fields["panel.width"] = draw(_between(fields["units"].strip('"'), 900, 2500))
+    for path, field in FIELDS.items():
+        if path in fields or not (path in _AND or field.table in _OF_A_KIND) or not field.there(chosen):
+            continue
+        if field.required or not draw(st.integers(0, 2)):
+            fields[path] = draw(_usual(field, fields["units"].strip('"')))
+    for inner, outer in (("sides.turn_under", "sides.hem"), ("lining.turn_under", "lining.hem")):
+        if inner in fields or outer in fields:
+            fields[inner] = fields[outer] = fields.get(outer, fields.get(inner, ""))
+    if "sides.split" in fields:
+        fields.pop("sides.finished_width", None)
+    elif "sides.finished_width" in fields:
+        fields["sides.finished_width"] = draw(_between(fields["units"].strip('"'), 300, 700))
+    return fields
+
+
+def _usual(field: SpecField, units: str) -> st.SearchStrategy[str]:
+    """A value of a field as it stands in the file, about what the starting spec has."""
+    if field.kind == "choice":
+        return st.sampled_from([f'"{choice}"' for choice in field.choices])
+    if field.kind == "switch":
+        return st.sampled_from(["true", "false"])
+    if field.kind == "count":
+        most = 3 if field.table == "sides" else 25
+        return st.integers(field.about.least.value, min(field.about.most.value, most)).map(str)
+    usual = read_length(field.about.sample(units)).mm
+    return _between(units, int(usual // 2), int(usual * 8 // 5) if usual else 60)
+
+
 def toml_text(fields: dict[str, str]) -> str:
     """A spec's text from its fields by path, in the order of the file."""
     lines: list[str] = []
@@ -226,6 +272,11 @@ def spec_texts() -> st.SearchStrategy[str]:
 def specs() -> st.SearchStrategy[Spec]:
     """A valid spec, anywhere within the limits."""
     return spec_texts().map(read_spec)
+
+
+def kind_specs() -> st.SearchStrategy[Spec]:
+    """A spec of any kind of heading and hem."""
+    return kind_literals().map(toml_text).map(read_spec)
 
 
 def workshop_specs() -> st.SearchStrategy[Spec]:

@@ -112,7 +112,7 @@ def _take_up_working(spec: Spec, tube: Tube) -> str:
 
 def _shift_working(spec: Spec, old: Hang, new: Hang) -> str:
     if marked_by_new(spec):
-        return "none: the floor was marked while the panel hung by its new heading"
+        return f"none: {line_of(spec).the} was marked while the panel hung by its new heading"
     both = {term.label for term in old.terms} & {term.label for term in new.terms}
     terms = [(1, f"new {each.label}" if each.label in both else each.label, each.raises) for each in new.terms]
     terms += [(-1, f"old {each.label}" if each.label in both else each.label, each.raises) for each in old.terms]

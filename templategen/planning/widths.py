@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ..lengths import NOTHING, Length
 from ..spec import Spec
+from ..spec.finishing import shared_out
 
 
 def cuts_sides(spec: Spec) -> bool:
@@ -24,14 +25,11 @@ def side_allowance(spec: Spec) -> Length:
 def made_width(spec: Spec) -> Length:
     """Finished width of a panel as it will hang, side hem to side hem.
 
-    A panel split in n has n - 1 cuts and a new side hem on either side of
-    each; its outer side hems stay. What is left is shared out alike:
-    (width - 2 (n - 1) allowance) / n.
+    Of a panel that is split, its share.
     """
     if spec.sides.finished_width is not None:
         return spec.sides.finished_width
-    cuts = spec.sides.split - 1
-    return (spec.panel.width - 2 * cuts * side_allowance(spec)) / spec.sides.split
+    return shared_out(spec.panel.width, spec.sides.split, side_allowance(spec))
 
 
 def made_count(spec: Spec) -> int:

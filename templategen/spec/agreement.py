@@ -7,10 +7,12 @@ from typing import Any
 
 from ..bars import Reading, Readings, faults_in
 from ..errors import Fault
+from ..lengths import NOTHING, Length
 from ..lengths.showing import STEPS
 from ..papers import paper_named, unknown_paper
 from .catalogue import FIELDS
 from .cloth_agreement import cloth_faults
+from .finishing import shared_out
 from .typed import as_typed
 from .values import example
 
@@ -156,6 +158,13 @@ def _sides(answers: Answers) -> Iterator[Fault]:
             "hem that the corner has, measured, or the new one's",
         )
     allowances = answers.all_of("sides.hem", "sides.turn_under")
+    made = _made_width(answers)
+    if not asked and made is not None and made <= NOTHING:
+        yield Fault(
+            "sides.split", answers.typed("sides.split"),
+            f"with sides.hem and sides.turn_under at every cut nothing is left of panel.width, "
+            f"{answers.typed('panel.width')}; split it in fewer, or take narrower side hems",
+        )
     if not asked or not allowances:
         return
     if asked[0] + allowances[0] + allowances[1] > asked[1]:
@@ -164,6 +173,17 @@ def _sides(answers: Answers) -> Iterator[Fault]:
             f"with sides.hem and sides.turn_under it takes more than panel.width, {answers.typed('panel.width')}; "
             "write less",
         )
+
+
+def _made_width(answers: Answers) -> Length | None:
+    """How wide a panel is made; None where it cannot be said."""
+    if answers.given("sides.finished_width"):
+        return answers.values.get("sides.finished_width")
+    found = answers.all_of("panel.width", "sides.split", "sides.hem", "sides.turn_under")
+    if found is None:
+        return None
+    width, split, hem, turn = found
+    return shared_out(width, split, hem + turn)
 
 
 def _loops(answers: Answers) -> Iterator[Fault]:
@@ -215,13 +235,18 @@ def _tape(answers: Answers) -> Iterator[Fault]:
 
 
 def _inset(answers: Answers) -> Iterator[Fault]:
-    lengths = answers.all_of("heading.edge_inset", "panel.width")
-    if lengths and lengths[0] * 2 >= lengths[1]:
-        width = answers.typed("panel.width")
-        yield Fault(
-            "heading.edge_inset", answers.typed("heading.edge_inset"),
-            f"past the middle of the panel; write less than half of panel.width, {width}",
-        )
+    inset, made = answers.values.get("heading.edge_inset"), _made_width(answers)
+    if inset is None or made is None or not NOTHING < made <= inset * 2:
+        return
+    half = f"half of panel.width, {answers.typed('panel.width')}"
+    if answers.given("sides.finished_width"):
+        half = f"half of sides.finished_width, {answers.typed('sides.finished_width')}"
+    elif answers.values.get("sides.split") != 1:
+        half = f"half of what each panel is wide once it is split in {answers.typed('sides.split')}"
+    yield Fault(
+        "heading.edge_inset", answers.typed("heading.edge_inset"),
+        f"past the middle of the panel; write less than {half}",
+    )
 
 
 def _eyelets(answers: Answers) -> Iterator[Fault]:

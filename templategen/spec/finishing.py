@@ -9,6 +9,16 @@ from .about import MORE_THAN_NOTHING, NOTHING_OR_MORE, About, Limit
 from .table import MOST_1_M, MOST_60_M, MOST_100_MM, Table
 
 
+def shared_out(width: Length, split: int, allowance: Length) -> Length:
+    """How wide each of the panels is that one is split in.
+
+    A panel split in n has n - 1 cuts and a new side hem on either side of
+    each; its outer side hems stay. What is left is shared out alike:
+    (width - 2 (n - 1) allowance) / n.
+    """
+    return (width - 2 * (split - 1) * allowance) / split
+
+
 class Sides(Table):
     """The side edges: a panel made narrower, or one split in two, and how corners are turned."""
 

@@ -26,9 +26,12 @@ SIDES = {"left": "right", "right": "left"}
 
 
 def draw(plan: Plan) -> list[Drawing]:
-    """One strip for panels that are all alike, two for pairs, each the other's mirror image; none without pleats."""
+    """One strip for panels that are all alike, two for pairs, each the other's mirror image.
+
+    None without pleats, and none where there is no cloth for them or no room between them.
+    """
     pleats = plan.heading
-    if not isinstance(pleats, PleatPlan):
+    if not isinstance(pleats, PleatPlan) or not (pleats.pleat and pleats.space):
         return []
     if not pleats.mirrored:
         return [_strip(plan, pleats, pleats.marks, pleats.leading, "")]

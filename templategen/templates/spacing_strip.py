@@ -6,7 +6,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 from itertools import pairwise
-from math import ceil
 
 from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Text, path, width_of
 from ..planning import Plan
@@ -98,7 +97,7 @@ def ruled_strip(strip: Ruled) -> Drawing:
     """The strip with its lines, its labels as large as they fit, its centre and its ends."""
     width, half, marks = strip.width, strip.thing_width / 2, strip.marks
     pitch = min((after.at - before.at for before, after in pairwise(marks)), default=width)
-    lettering = _lettering([mark.label for mark in marks], [mark.said for mark in marks], float(pitch))
+    lettering = _lettering(marks, float(pitch))
     sewn: list[list[Item]] = []
     for i, mark in enumerate(marks):
         sewn.append(_mark(mark.at, half, width))
@@ -110,7 +109,7 @@ def ruled_strip(strip: Ruled) -> Drawing:
     items: list[Item] = [
         *path(LineType.CUT, [(0, 0), (width, 0), (width, -DEPTH), (0, -DEPTH), (0, 0)]),
         *(item for each in sewn for item in each),
-        *_centre(width, on_the_centre, lettering.turned),
+        *_centre(width, on_the_centre, lettering.turned, [item for each in sewn for item in each]),
         *strip.more,
         *_ends(width, strip.ends, [item for each in (*sewn[:2], *sewn[-2:]) for item in each]),
     ]
@@ -132,8 +131,9 @@ def ruled_strip(strip: Ruled) -> Drawing:
     )
 
 
-def _lettering(numbers: Sequence[str], distances: Sequence[str], pitch: float) -> _Lettering:
+def _lettering(marks: Sequence[Labelled], pitch: float) -> _Lettering:
     """The largest lettering with which labels that stand one pitch apart leave room for a join between them."""
+    numbers, distances = [mark.label for mark in marks], [mark.said for mark in marks]
     for number, distance in ((22, 15), (18, 12), (14, 10)):
         widest = max(
             max(width_of(text, number, True) for text in (numbers[0], numbers[-1])),
@@ -141,7 +141,15 @@ def _lettering(numbers: Sequence[str], distances: Sequence[str], pitch: float) -
         )
         if widest + BETWEEN_LABELS <= pitch:
             return _Lettering(number, distance, False, 1)
-    return _Lettering(11, 9, True, max(1, ceil(TURNED_PITCH / pitch)))
+    return _Lettering(11, 9, True, _every([mark.at for mark in marks]))
+
+
+def _every(places: Sequence[Fraction]) -> int:
+    """So many marks on, whichever label is begun at, there is room for the next one, set upright."""
+    every = 1
+    while any(after - before < TURNED_PITCH for before, after in pairwise(places[::every])):
+        every += 1
+    return every
 
 
 def _registration(between: Fraction, lettering: _Lettering) -> tuple[Fraction, Fraction]:
@@ -183,15 +191,18 @@ def _label(mark: Labelled, lettering: _Lettering) -> list[Text]:
     ]
 
 
-def _centre(width: Fraction, on_a_loop: bool, turned: bool) -> list[Item]:
-    """The panel's centre line; where a loop sits on it, the word alone: the loop's own line is the centre."""
+def _centre(width: Fraction, on_a_loop: bool, turned: bool, sewn: Sequence[Item]) -> list[Item]:
+    """The panel's centre line, short where a label stands on it; where a loop sits there, the word alone: the loop's
+    own line is the centre."""
     middle = width / 2
+    labels = (item.bounds for item in sewn if isinstance(item, Text))
+    short = turned or any(box.left - 1 < middle < box.right + 1 for box in labels)
     word = () if turned else (Text(middle, -CENTRE_BASE, "centre", 9, Anchor.MIDDLE),)
     if on_a_loop:
         return [*word]
     return [
         *word,
-        Line(LineType.CENTRE, middle, 0, middle, -TICK if turned else -CENTRE_BASE + 3),
+        Line(LineType.CENTRE, middle, 0, middle, -TICK if short else -CENTRE_BASE + 3),
         Line(LineType.CENTRE, middle, -LANE_TO - 0.5, middle, -DEPTH),
     ]
 

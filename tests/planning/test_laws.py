@@ -14,7 +14,7 @@ from templategen.lengths import NOTHING, inches
 from templategen.planning import Plan, make_plan, plan_record, tell_plan
 from templategen.planning.drop import computed_floor, floor_heights
 from templategen.spec import Spec
-from tests.strategies import specs, workshop_specs
+from tests.strategies import kind_specs, specs, workshop_specs
 
 from .building import READING_ROOM, planned
 from .jobs import specs as absurd_specs
@@ -23,7 +23,7 @@ few = settings(max_examples=60, deadline=None, suppress_health_check=[HealthChec
 
 
 @few
-@given(absurd_specs() | specs())
+@given(absurd_specs() | specs() | kind_specs())
 def test_every_spec_has_a_plan_that_can_be_told(spec: Spec) -> None:
     plan = make_plan(spec)
     assert all(len(line) <= 96 for line in tell_plan(plan).splitlines())
@@ -56,12 +56,13 @@ def test_marks_are_even_symmetric_and_inside_the_panel(spec: Spec) -> None:
 
 
 @few
-@given(workshop_specs())
+@given(workshop_specs() | kind_specs())
 def test_the_chain_from_floor_to_cut_is_exact(spec: Spec) -> None:
     plan = make_plan(spec)
     for mark in plan.drop.marks:
-        assert mark.finish == mark.floor - plan.drop.hang_shift + spec.drop.clearance
-        assert mark.cut == mark.finish - spec.hem.depth - spec.hem.turn_under
+        floor = mark.floor if spec.drop.follows == "marks" else max(each.floor for each in plan.drop.marks)
+        assert mark.finish == floor - plan.drop.hang_shift + spec.drop.clearance
+        assert mark.cut == mark.finish - plan.hem.allowance
     first, last = plan.drop.marks[0], plan.drop.marks[-1]
     assert (first.at, last.at) == (NOTHING, spec.panel.width)
     assert plan.figures["finish_line"].value == first.finish
@@ -89,12 +90,12 @@ def test_the_hem_hangs_where_it_was_wanted(spec: Spec) -> None:
 
 
 @few
-@given(workshop_specs())
+@given(workshop_specs() | kind_specs())
 def test_what_it_hung_by_shifts_the_finish_line_by_the_hang_shift_and_nothing_else(spec: Spec) -> None:
     def marked(hung_by: str) -> Plan:
         return make_plan(spec.model_copy(update={"drop": spec.drop.model_copy(update={"hung_by": hung_by})}))
 
-    casing, heading = marked("casing"), marked("new heading")
+    casing, heading = marked("old heading"), marked("new heading")
     assert heading.drop.hang_shift == NOTHING
     for before, after in zip(casing.drop.marks, heading.drop.marks, strict=True):
         assert after.finish - before.finish == casing.drop.hang_shift
@@ -103,7 +104,7 @@ def test_what_it_hung_by_shifts_the_finish_line_by_the_hang_shift_and_nothing_el
 
 
 @few
-@given(workshop_specs())
+@given(workshop_specs() | kind_specs())
 def test_moving_every_floor_mark_moves_every_cut_as_much(spec: Spec) -> None:
     up = inches("7/16")
     moved = tuple(mark + up for mark in floor_heights(spec))

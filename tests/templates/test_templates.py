@@ -14,13 +14,13 @@ from templategen.drawing import Drawing, Line, Text
 from templategen.lengths import inches
 from templategen.planning import Plan
 from templategen.spec import Spec
-from tests.strategies import specs, workshop_specs
+from tests.strategies import kind_specs, specs, workshop_specs
 
 from .telling import tell
 
 EXAMPLES = Path(__file__).parents[2] / "out_examples"
 GOLDENS = Path(__file__).parent / "goldens"
-THOROUGH = settings(max_examples=60, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
+THOROUGH = settings(max_examples=100, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
 
 
 def _plan(name: str) -> Plan:
@@ -45,58 +45,53 @@ def test_the_drawing_is_the_one_agreed_on(name: str) -> None:
 
 
 @THOROUGH
-@given(specs())
-def test_nothing_is_drawn_outside_the_template(spec: Spec) -> None:
+@given(specs() | kind_specs())
+def test_whatever_the_spec_every_template_is_whole(spec: Spec) -> None:
+    """Nothing is drawn outside it, every mark is there, and the lane is free."""
     for drawing in _drawings(spec):
-        for item in drawing.items:
-            box = item.bounds
-            assert drawing.start - 0.01 <= box.left and box.right <= drawing.end + 0.01, (drawing.name, item)
-            assert drawing.low - 0.01 <= box.bottom and box.top <= drawing.high + 0.01, (drawing.name, item)
+        _nothing_is_drawn_outside(drawing)
+        _every_mark_is_a_line_of_8_mm_from_the_datum_edge_inward(drawing)
+        _the_lane_is_left_free_of_all_but_lines_along_and_the_ends(drawing)
 
 
-@THOROUGH
-@given(specs())
-def test_every_mark_is_a_line_of_8_mm_from_the_datum_edge_inward(spec: Spec) -> None:
+def _nothing_is_drawn_outside(drawing: Drawing) -> None:
+    for item in drawing.items:
+        box = item.bounds
+        assert drawing.start - 0.01 <= box.left and box.right <= drawing.end + 0.01, (drawing.name, item)
+        assert drawing.low - 0.01 <= box.bottom and box.top <= drawing.high + 0.01, (drawing.name, item)
+
+
+def _every_mark_is_a_line_of_8_mm_from_the_datum_edge_inward(drawing: Drawing) -> None:
     """Common practice, no source: 8 mm can be seen, and transferred with chalk."""
-    for drawing in _drawings(spec):
-        drawn: dict[Fraction, float] = {}
-        for item in drawing.items:
-            if isinstance(item, Line) and item.x1 == item.x2 and 0 in (item.y1, item.y2):
-                reach = float(item.y1 + item.y2) * drawing.inward
-                drawn[Fraction(item.x1)] = max(drawn.get(Fraction(item.x1), 0.0), reach)
-        for mark in drawing.marks:
-            assert drawn[mark.at] >= 8, (drawing.name, mark)
+    drawn: dict[Fraction, float] = {}
+    for item in drawing.items:
+        if isinstance(item, Line) and item.x1 == item.x2 and 0 in (item.y1, item.y2):
+            reach = float(item.y1 + item.y2) * drawing.inward
+            drawn[Fraction(item.x1)] = max(drawn.get(Fraction(item.x1), 0.0), reach)
+    for mark in drawing.marks:
+        assert drawn[mark.at] >= 8, (drawing.name, mark)
+
+
+def _the_lane_is_left_free_of_all_but_lines_along_and_the_ends(drawing: Drawing) -> None:
+    low, high = drawing.lane
+    for item in drawing.items:
+        if isinstance(item, Line) and (item.runs_along or {item.x1, item.x2} <= {drawing.start, drawing.end}):
+            continue
+        assert item.bounds.top <= low + 0.3 or item.bounds.bottom >= high - 0.3, (drawing.name, item)
 
 
 @THOROUGH
-@given(specs())
-def test_the_lane_is_left_free_of_all_but_lines_along_and_the_ends(spec: Spec) -> None:
-    for drawing in _drawings(spec):
-        low, high = drawing.lane
-        for item in drawing.items:
-            if isinstance(item, Line) and (item.runs_along or {item.x1, item.x2} <= {drawing.start, drawing.end}):
-                continue
-            assert item.bounds.top <= low + 0.3 or item.bounds.bottom >= high - 0.3, (drawing.name, item)
-
-
-@THOROUGH
-@given(workshop_specs())
-def test_no_two_texts_of_a_template_touch(spec: Spec) -> None:
+@given(workshop_specs() | kind_specs())
+def test_no_text_of_a_template_is_touched(spec: Spec) -> None:
+    """By no other text, and by no line or circle that runs through it."""
     for drawing in _drawings(spec):
         texts = [item for item in drawing.items if isinstance(item, Text)]
         texts.sort(key=lambda text: text.bounds.left)
         for i, text in enumerate(texts):
-            for other in texts[i + 1 : i + 30]:
-                assert not text.bounds.meets(other.bounds), (drawing.name, text, other)
-
-
-@THOROUGH
-@given(workshop_specs())
-def test_no_line_runs_through_a_text_of_a_template(spec: Spec) -> None:
-    for drawing in _drawings(spec):
-        for text in (item for item in drawing.items if isinstance(item, Text)):
             box = text.bounds
-            for line in (item for item in drawing.items if isinstance(item, Line)):
+            for other in texts[i + 1 : i + 30]:
+                assert not box.meets(other.bounds), (drawing.name, text, other)
+            for line in (item for item in drawing.items if not isinstance(item, Text)):
                 through = line.bounds
                 crosses = (
                     through.left < box.right - 0.15
