@@ -47,7 +47,7 @@ def centre(spec: Spec, heading: Eyelets) -> Length:
 
     Rounded up, but not so far that the top would have to be folded anew for that alone.
     """
-    return _centre(spec, heading, cloth_round(heading)) if heading.eyelet_centre is None else heading.eyelet_centre
+    return _centre(spec, heading, cloth_round(heading))
 
 
 def _centre(spec: Spec, heading: Eyelets, least: Length) -> Length:
