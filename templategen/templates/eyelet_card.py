@@ -56,13 +56,14 @@ class _Label:
 
 
 def draw(plan: Plan) -> list[Drawing]:
-    """The card, its upper edge the panel's top edge; none for a heading without eyelets.
+    """The card, its upper edge the panel's top edge; none for a heading without eyelets, or whose rings run over the
+    edge, which the plan stops.
 
     It carries one eyelet, and is laid at the marks of the strip: a second one
     would invite stepping off from hole to hole, which gathers error.
     """
     eyelets = plan.heading
-    if not isinstance(eyelets, EyeletPlan):
+    if not isinstance(eyelets, EyeletPlan) or eyelets.centre < eyelets.outside / 2:
         return []
     ring, down = eyelets.outside.mm / 2, eyelets.centre.mm
     across = ring + MARGIN

@@ -95,6 +95,13 @@ def test_there_is_none_for_another_heading() -> None:
     assert draw_templates(planned(), ("eyelet card",)) == []
 
 
+def test_a_ring_that_runs_over_the_top_is_not_drawn_off_the_card() -> None:
+    """Rings 2 in wide outside: the plan stops it, and what is made despite that has no card."""
+    over = eyelets(moved(eyelet_centre="15/16 in"))
+    assert over.stops and draw_templates(over, ("eyelet card",)) == []
+    assert card(eyelets(moved(eyelet_centre="1 in")))
+
+
 @pytest.mark.parametrize("half", [False, True])
 def test_the_strip_shows_the_circles_edges_and_says_so(half: bool) -> None:
     plan = eyelets()

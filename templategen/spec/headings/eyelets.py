@@ -9,8 +9,8 @@ from ..about import MORE_THAN_NOTHING, NOTHING_OR_MORE, About, Limit
 from ..table import MOST_1_M
 from .face import COUNT, EDGE_INSET, MAX_PITCH, HeadingTable
 
-_MOST_ACROSS = Limit(millimetres(250), "250 mm (about 10 in)")
-_MOST_DOWN = Limit(millimetres(300), "300 mm (about 12 in)")
+_MOST_ACROSS = Limit(millimetres(200), "200 mm (about 8 in)")
+_MOST_DOWN = Limit(millimetres(150), "150 mm (about 6 in)")
 
 
 class Eyelets(HeadingTable):

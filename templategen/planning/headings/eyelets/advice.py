@@ -12,7 +12,7 @@ from ...figures import Notice
 from ...folds import turning_ring
 from ...heading_choices import CLOTH_ROUND_EYELET, EYELET_PITCHES, EYELET_PLAY, LEAST_RIM_GAP
 from ...widths import made_width
-from ...wording import at_least, at_most, near
+from ...wording import at_least, at_most, decimal, near
 from .plan import EyeletPlan
 from .sizes import MOST, doubled_there, fewest, most_apart, pitch_limit
 
@@ -68,8 +68,11 @@ def _ring_notices(spec: Spec, eyelets: EyeletPlan) -> list[Notice]:
     return found
 
 
-def _percent(share: Fraction | float) -> str:
-    return f"{float(share) * 100:.0f} %"
+def _percent(share: Fraction) -> str:
+    """A share in per cent, to a tenth and away from the range of guides, so that it is never shown as its end."""
+    tenths = share * 1000
+    whole = tenths // 1 if share < EYELET_PLAY[0] else -(-tenths // 1)
+    return f"{decimal(whole / 10)} %"
 
 
 def _cut_notices(spec: Spec, eyelets: EyeletPlan) -> list[Notice]:
@@ -105,9 +108,8 @@ def _cloth_notices(spec: Spec, eyelets: EyeletPlan) -> list[Notice]:
         found.append(Notice("eyelet_over_top", "stop", text))
     elif eyelets.above < CLOTH_ROUND_EYELET:
         text = (
-            f"There is only {near(tape, eyelets.above)} of cloth above the rings' openings: at least "
-            f"{near(tape, CLOTH_ROUND_EYELET)} keeps the top from tearing (Singer). Set their centres "
-            f"{at_least(tape, wanted)} below the top edge."
+            f"There is only {near(tape, eyelets.above)} of cloth above the rings' openings, and 1 in (2.5 cm) at least "
+            f"is asked for (Singer). Set their centres {at_least(tape, wanted)} below the top edge."
         )
         found.append(Notice("eyelet_near_top", "warning", text))
     doubled = doubled_there(spec, eyelets.given)
@@ -122,7 +124,7 @@ def _cloth_notices(spec: Spec, eyelets: EyeletPlan) -> list[Notice]:
     elif below < wanted:
         text = (
             f"There is only {near(tape, below - eyelets.inside / 2)} of doubled cloth below the rings' openings, and "
-            f"{near(tape, CLOTH_ROUND_EYELET)} at least is asked for (Singer). Make the band {deep} deep."
+            f"1 in (2.5 cm) at least is asked for (Singer). Make the band {deep} deep."
         )
         found.append(Notice("eyelet_near_band_edge", "warning", text))
     return found

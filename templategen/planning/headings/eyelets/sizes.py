@@ -47,16 +47,22 @@ def centre(spec: Spec, heading: Eyelets) -> Length:
 
     Rounded up, but not so far that the top would have to be folded anew for that alone.
     """
+    return _centre(spec, heading, cloth_round(heading))
+
+
+def _centre(spec: Spec, heading: Eyelets, least: Length) -> Length:
     if heading.eyelet_centre is not None:
         return heading.eyelet_centre
-    least = cloth_round(heading)
     there = _there(spec, heading) if heading.band is None else heading.band
     return max(least, min(_stepped(least), there - least))
 
 
 def band(spec: Spec, heading: Eyelets) -> Length:
     """How deep the cloth is doubled for the rings: given, or down to as far below them as it takes."""
-    return centre(spec, heading) + cloth_round(heading) if heading.band is None else heading.band
+    if heading.band is not None:
+        return heading.band
+    least = cloth_round(heading)
+    return _centre(spec, heading, least) + least
 
 
 def doubled_there(spec: Spec, heading: Eyelets) -> Length:
