@@ -12,6 +12,7 @@ from typing import Any
 from hypothesis import settings
 from hypothesis import strategies as st
 
+from templategen.errors import Refusal
 from templategen.lengths import Length, Tape, read_length
 from templategen.lengths.showing import STEPS, mixed_number
 from templategen.spec import FIELDS, Spec, read_spec
@@ -276,7 +277,24 @@ def specs() -> st.SearchStrategy[Spec]:
 
 def kind_specs() -> st.SearchStrategy[Spec]:
     """A spec of any kind of heading and hem."""
-    return kind_literals().map(toml_text).map(read_spec)
+    return kind_literals().map(_read_without_faults)
+
+
+def _read_without_faults(fields: dict[str, str]) -> Spec:
+    """The spec; of fields that do not go together those are left out that can be, each as it is blamed."""
+    while True:
+        try:
+            return read_spec(toml_text(fields))
+        except Refusal as refusal:
+            blamed = {fault.field.partition("[")[0] for fault in refusal.faults}
+            out = {path for path in blamed & fields.keys() if not FIELDS[path].required}
+            if not out:  # what is blamed cannot be left out, or is missing: then all that can be beside it
+                tables = {path.rpartition(".")[0] for path in blamed}
+                out = {path for path in fields if FIELDS[path].table in tables and not FIELDS[path].required}
+                out -= {path for path in fields if path.endswith(".style")}
+            if not out:
+                raise
+            fields = {path: said for path, said in fields.items() if path not in out}
 
 
 def workshop_specs() -> st.SearchStrategy[Spec]:

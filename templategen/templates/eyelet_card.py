@@ -63,9 +63,9 @@ def draw(plan: Plan) -> list[Drawing]:
     would invite stepping off from hole to hole, which gathers error.
     """
     eyelets = plan.heading
-    if not isinstance(eyelets, EyeletPlan) or eyelets.centre < eyelets.outside / 2:
+    if not isinstance(eyelets, EyeletPlan) or eyelets.centre < max(eyelets.outside, eyelets.cut_circle) / 2:
         return []
-    ring, down = eyelets.outside.mm / 2, eyelets.centre.mm
+    ring, down = max(eyelets.outside, eyelets.cut_circle).mm / 2, eyelets.centre.mm
     across = ring + MARGIN
     labels = _labels(plan, eyelets)
     left, column = across + ring + LEADERS, max(label.column for label in labels)

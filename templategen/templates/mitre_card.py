@@ -61,9 +61,10 @@ def _card(plan: Plan, mitre: MitrePlan, side: str, corner_named: str) -> Drawing
         Line(LineType.THIN, raw, TICK, raw, drawn),
         Line(LineType.FOLD, corner, 0, corner + way * reach, drawn),
     ]
-    anchor = Anchor.END if side == "left" else Anchor.START
-    items.append(Text(raw + way * 1.5, 2, "raw side edge", LABEL, anchor))
-    items.append(Text(corner + way * (reach + 2), drawn + 2.5, f"fold; side edge {up_said} up", LABEL, anchor))
+    # Upright beside its line, on the side away from the crease.
+    base = raw - 1.2 if side == "left" else raw + 4
+    items.append(Text(base, TICK + 2, "raw side edge", LABEL, turn=90))
+    items.append(Text(end / 2, drawn + 2.5, f"fold: {up_said} up the side edge", LABEL, Anchor.MIDDLE))
     return Drawing(
         name=f"mitre card for the {corner_named} corner",
         caption=(

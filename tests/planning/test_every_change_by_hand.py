@@ -34,15 +34,16 @@ HEADINGS: dict[str, tuple[dict[str, str], dict[str, str], float, float]] = {
     # hung by, and with it when made anew; how deep that is doubled; the offset
     "back loops": (LOOPS, {}, CASING, -(CASING - 2.25) - take_up(2.25)),
     "casing": ({}, {"depth": "3 in", "header": "1/2 in"}, 3.5, -take_up(3)),  # the old one has no header
-    "tabs": ({"gap": "2 in"}, {}, 0.5, ROD + 2),
-    "rings": ({"drop": "1 1/2 in", "set_below": "1/2 in"}, {}, 0.5, 1.0),
-    "hooks": (HOOKS, {}, 1.0, 0.5),
-    "eyelets": ({"eyelet_inside": "1 in", "eyelet_centre": "1 1/2 in"}, {"eyelet_outside": "1 3/4 in", "band": "2 7/8 in"}, 2.875, -1.0),
+    "tabs": ({"gap": "2 in"}, {}, 1.0, ROD + 2),
+    "rings": ({"drop": "1 1/2 in", "set_below": "1/2 in"}, {}, 1.0, 1.0),
+    "hooks": (HOOKS, {}, 1.5, 0.5),
+    "eyelets": ({"eyelet_inside": "1 in", "eyelet_centre": "1 1/2 in"},
+                {"eyelet_outside": "1 3/4 in", "band": "2 7/8 in"}, 2.875, -1.0),
     "pinch pleats": (HOOKS, {}, 4.0, 0.5),
     "box pleats": (HOOKS, {}, 4.0, 0.5),
     "inverted box pleats": (HOOKS, {}, 4.0, 0.5),
     "gathering tape": (HOOKS, {"tape_width": "3 in", "tape_top": "1/2 in", "top_fold": "2 in"}, 2.0, 0.5),
-}
+}  # fmt: skip
 HEMS: dict[str, tuple[dict[str, str], float]] = {
     # a hem 4 in deep, and the cloth of the panel below the finished edge
     "double fold": ({"turn_under": "5/8 in"}, 4.625),

@@ -89,6 +89,8 @@ CASES: list[tuple[str, str, dict[str, Any], dict[str, Any]]] = [
     ("eyelet_binds", "warning", {**FLAT, **moved(eyelet_inside="0.93 in")}, {**FLAT, **moved(eyelet_inside="0.94 in")}),
     ("cut_circle_guessed", "note", moved(cut_circle=None), {}),
     ("cut_circle_narrow", "warning", moved(cut_circle="15/16 in"), moved(cut_circle="1 in")),
+    ("cut_circle_wide", "stop", moved(cut_circle="2 in", eyelet_outside=None),
+     moved(cut_circle="1 15/16 in", eyelet_outside=None)),
     # rings 2 in wide outside, in a casing of 3 in that stays as it is
     ("eyelet_over_top", "stop", moved(eyelet_centre="15/16 in"), moved(eyelet_centre="1 in")),
     ("eyelet_near_top", "warning", moved(eyelet_centre="37.6 mm"), moved(eyelet_centre="37.7 mm")),

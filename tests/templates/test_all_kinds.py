@@ -84,22 +84,19 @@ def test_the_words_of_a_half_strip_do_not_meet(width: int) -> None:
 
 
 def test_a_top_that_is_folded_anew_has_a_step_that_says_so() -> None:
-    """The lines are those of the heading card: by the fold law twice what is folded (FM 10-16)."""
+    """By the fold law twice what is folded (FM 10-16)."""
     deeper = said(of("casing", {"heading.depth": "4 in"}))
-    assert "Unpick the rows of stitching along the top" in deeper
-    assert "press 1/2 in under" in deeper and "doubled 4 in deep. The new top edge lies 1 1/2 in below" in deeper
+    assert "Unpick the stitching of the old top" in deeper and "Draw a line 8 in from the fold" in deeper
     cut = said(of("casing", {"heading.depth": "2 in", "heading.top_cut": "3 in", "heading.top_turn": "0 in"}))
-    assert "Cut 3 in off the top" in cut and "what is left of the back layer" not in cut
-    assert "base edge on the raw edge, mark at top fold-to line 2" in cut and "lies 5 in below" in cut
-    rings = said(of("rings", {"heading.drop": "1 in", "heading.top_cut": "1 in"}))
-    assert "Take away what is left of the back layer. Neaten the raw edge" in rings
+    assert "Draw a line right across 3 in below the panel's top edge" in cut and "4 in from the raw edge" in cut
     kept = said(of("casing", {"heading.depth": "2 in"}))
-    assert "Unpick the rows of stitching along the top" not in kept and "off the top" not in kept
+    assert "Unpick the stitching of the old top" not in kept and "folded to the back" not in kept
 
 
 @pytest.mark.parametrize(
     ("style", "changes", "strip"),
-    [("pinch pleats", HOOKS, "Tape each pleat strip"), ("gathering tape", HOOKS, "Tape the spacing strip"),
+    [("pinch pleats", HOOKS, "pleat strips together by its own letters"),
+     ("gathering tape", HOOKS, "Tape the spacing strip"),
      ("casing", {}, "Tape together what is in pieces")],
 )  # fmt: skip
 def test_the_work_order_names_the_strip_that_there_is(style: str, changes: dict[str, Any], strip: str) -> None:
@@ -142,7 +139,6 @@ def test_one_space_is_one_and_a_sill_is_no_floor() -> None:
 
 
 def test_a_top_edge_level_with_the_rod_is_said_to_be() -> None:
-    level = {"heading.drop": "1 in", "heading.set_below": "1 in", "heading.tape_width": "3 in"}
-    plan = of("gathering tape", level)
+    plan = of("pinch pleats", {"heading.drop": "1 in", "heading.set_below": "1 in"})
     (text,) = (notice.text for notice in plan.notices if notice.code == "hang_shift")
-    assert "by its gathering tape, its top edge lies level with the top of the rod" in text
+    assert "by its pleats, its top edge lies level with the top of the rod" in text

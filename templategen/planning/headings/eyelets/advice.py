@@ -78,6 +78,12 @@ def _percent(share: Fraction) -> str:
 def _cut_notices(spec: Spec, eyelets: EyeletPlan) -> list[Notice]:
     """Whether the hole is the ring maker's, and not so narrow that cloth shows inside the ring."""
     tape = spec.tape
+    if eyelets.cut_circle >= eyelets.outside:
+        text = (
+            f"The circle to cut, {near(tape, eyelets.cut_circle)} across, is no smaller than the whole ring, "
+            f"{near(tape, eyelets.outside)}, which would fall through it. Measure ring and circle again."
+        )
+        return [Notice("cut_circle_wide", "stop", text)]
     if eyelets.given.cut_circle is None:
         text = (
             f"The circle to cut, {near(tape, eyelets.cut_circle)} across, is our guess. Hold the eyelet card to what "

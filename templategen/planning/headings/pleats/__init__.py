@@ -12,6 +12,7 @@ from __future__ import annotations
 from fractions import Fraction
 
 from ....lengths import NOTHING, Length, Tape
+from ....lengths.counting import plural
 from ....spec import Spec
 from ....spec.headings import PinchPleats
 from ...figures import Figure
@@ -161,7 +162,7 @@ def figures(spec: Spec, pleats: PleatPlan) -> tuple[Figure, ...]:
             "space between pleats",
             pleats.space,
             f"(finished {say(tape, pleats.finished)} {term(tape, -1, 'first', pleats.first)} "
-            f"{term(tape, -1, 'last', pleats.last)}) ÷ {pleats.pleats - 1} spaces{chosen}",
+            f"{term(tape, -1, 'last', pleats.last)}) ÷ {plural(pleats.pleats - 1, 'space')}{chosen}",
         ),
     ]
     if isinstance(given, PinchPleats):
