@@ -45,8 +45,7 @@ def _at_heading(plan: Plan, moves: Sequence[Move]) -> Drawing:
             name="adjusting strip",
             caption=(
                 "Back of the panel towards you.",
-                "At each line: how far what is set or sewn anew lies below the old (down) or above it (up), in "
-                f"{unit}.",
+                f"Down, up: so many {unit} lower or higher on the cloth than now.",
                 "What is not here stays as it is.",
                 *((f"Short lines: a {heading.thing}'s edges.",) if heading.thing_width else ()),
             ),
@@ -70,9 +69,8 @@ def _at_hem(plan: Plan, moves: Sequence[Move]) -> Drawing:
         Ruled(
             name="hem adjusting strip",
             caption=(
-                "Back of the panel towards you, this edge on the finished bottom edge.",
-                f"At each line: how far the new fold lies above that edge (up) or below it (down), in {unit}. Mark it "
-                "on the cloth, join the marks with a rule, fold there.",
+                "Back of the panel towards you, heading away: this edge up against the old fold.",
+                f"Up: the new fold lies so many {unit} nearer the heading; down: farther from it.",
             ),
             up="the panel's bottom edge",
             width=plan.width.mm,

@@ -84,9 +84,13 @@ def rule(rules: Sequence[Rule], depth: Number, size: float = STRONG_SIZE) -> tup
     highest label reaches.
     """
     left = -(TICK + 1.0)
-    labels = [_fitted(each, size, float(depth) + left) for each in _told_apart(rules)]
-    boxes = [label.box(label.base, left) for label in labels]
-    if _collide(rules, boxes):
+    # A label below its line stands nearer to the line before: where that crowds, all that have a line stand above.
+    for tried in (rules, [replace(each, below=each.below and each.kind is None) for each in rules]):
+        labels = [_fitted(each, size, float(depth) + left) for each in _told_apart(tried)]
+        boxes = [label.box(label.base, left) for label in labels]
+        if not _collide(rules, boxes):
+            break
+    else:
         return _beside(rules, float(depth), size)
     lines = [line for each in rules if each.kind for line in _line(each.at, each.kind, float(depth))]
     texts = [item for label in labels for item in label.items(label.base, left)]

@@ -128,8 +128,8 @@ def _preparing(plan: Plan, choices: Choices) -> Iterator[Step]:
         f"Cut out the templates. {_taping(plan, choices)}: at each join cut the right-hand piece along "
         "its heavy trim line and lay it on the left-hand piece, trimmed edge on the match line, so that letters, "
         "distances and rings meet and every little figure is closed. Check with a steel rule: each length over two or "
-        "three joins, and the whole, must be right within what stands beside it. Glue the hem gauge card and the cut "
-        "gauge to card.",
+        "three joins, and the whole, must be right within what stands beside it. Glue every card and cut gauge "
+        "to card.",
         False,
     )
     yield (

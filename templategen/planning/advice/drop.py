@@ -32,9 +32,11 @@ def hang_notices(spec: Spec, drop: DropPlan) -> list[Notice]:
         found.append(Notice("casing_too_tight", "stop", text))
     if drop.hang_shift != NOTHING:
         way = "higher" if drop.hang_shift > NOTHING else "lower"
+        shift = abs(drop.hang_shift)
+        far = f"{near(tape, shift)} {way}" if 2 * shift >= tape.step else f"{way} by less than the tape shows"
         text = (
             f"The panel was marked while it hung by its {its}; on its new heading it hangs "
-            f"{near(tape, abs(drop.hang_shift))} {way}, and the plan allows for it. Hung "
+            f"{far}, and the plan allows for it. Hung "
             f"{HEADINGS[old.heading].explain(tape, old)}; hung {HEADINGS[new.heading].explain(tape, new)}."
         )
         found.append(Notice("hang_shift", "note", text))
