@@ -8,17 +8,19 @@ from pathlib import Path
 import pypdfium2
 from PIL import Image
 
-from templategen import kit_files, make_plan, read_spec
+from templategen import kit_files
+from templategen.planning import plan_for
+from templategen.spec import read_spec_or_job
 
 EXAMPLES = Path(__file__).parents[2] / "out_examples"
-NAMES = ("east-window", "childrens-corner", "local-history-room")
+NAMES = ("east-window", "childrens-corner", "local-history-room", "reading-rooms")
 DPI = 80
 GREYS = 8
 
 
 def make_example(name: str) -> dict[str, bytes]:
     """kit.pdf and page-1.png, page-2.png ... of the example called ``name``."""
-    _, files = kit_files(make_plan(read_spec((EXAMPLES / name / "spec.toml").read_text(encoding="utf-8"))))
+    _, files = kit_files(plan_for(read_spec_or_job((EXAMPLES / name / "spec.toml").read_text(encoding="utf-8"))))
     pdf = files["kit.pdf"]
     return {"kit.pdf": pdf} | {f"page-{n}.png": picture for n, picture in enumerate(_pictures(pdf), 1)}
 

@@ -49,7 +49,7 @@ def test_any_text_is_a_kit_or_a_refusal_that_says_something(
         assert len(json.loads(files["kit.json"])["pages"]) == len(kit.sheets)
 
 
-@settings(max_examples=15, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
+@settings(max_examples=6, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
 @given(spec_texts())
 def test_the_same_text_gives_the_same_bytes(text: str) -> None:
     first, second = (kit_files(make_plan(read_spec(text)), Options(despite_stops=True)) for _ in range(2))
