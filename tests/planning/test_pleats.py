@@ -155,3 +155,24 @@ def test_what_a_notice_advises_puts_it_right() -> None:
     (said,) = [n.text for n in with_heading("pinch pleats", **wide).notices if n.code == "pleat_spaces_wide"]
     assert "5 pleats would stand within that, each of about 6 3/8 in of cloth" in said
     assert not codes(with_heading("pinch pleats", **{**wide, "pleats": 5})) & {"pleat_spaces_wide", "pleats_thick"}
+
+
+@pytest.mark.parametrize(
+    ("flat", "pleated", "count", "depth"),
+    [("236", "92", 18, "4"), ("162.8", "62", 12, "4.2"), ("120", "56", 8, "4"), ("200", "80", 20, "3"),
+     ("144", "48", 12, "4")],
+)  # fmt: skip
+def test_flat_width_is_pleated_width_and_twice_the_depth_of_every_pleat(
+    flat: str, pleated: str, count: int, depth: str
+) -> None:
+    """NIMI, Government of India, CITS Apparel: Dress Making, Trade Practical, page 203 (92 cm, 18 pleats 4 cm deep: 236
+    cm) and the exercises of page 205 (answers derived by its rule). A pleat's cloth is twice its depth."""
+    fields = {**PLEATS, "finished_width": f"{pleated} cm", "pleats": count}
+    plan = with_heading("box pleats", {"panel.width": f"{flat} cm"}, **fields)
+    assert laid(plan).pleat == Length(2 * Fraction(depth) * 10)
+
+
+def test_three_fingers_an_inch_deep_take_six_inches() -> None:
+    """How to Pinch Pleat Drapes (a magazine's page): each section of three 1 in pleats needs 6 in of cloth."""
+    plan = with_heading("pinch pleats", **{**PLEATS, "finished_width": "24 in", "pleats": 5})
+    assert laid(plan).pleat == inches(6) and plan.figures["finger_depth"].value == inches(1)
