@@ -297,3 +297,9 @@ def test_mitre_needs_the_side_hem_that_the_corner_has() -> None:
 def test_millimetres_and_inches_fold_alike() -> None:
     one = with_hem("faced", depth="101.6 mm").hem
     assert one.depth == inches(4) and millimetres("101.6") == inches(4)
+
+
+def test_letting_the_old_hem_down_gains_what_is_folded_up_in_it() -> None:
+    """By hand: an old hem of 2 in with 3/8 in turned under; told only where the cut line comes into it."""
+    assert with_hem("double fold", {"drop.floor_marks": ["6 in"]}).figures["let_down_gain"].value == inches("19/8")
+    assert "let_down_gain" not in with_hem("double fold").figures

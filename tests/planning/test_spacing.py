@@ -9,8 +9,10 @@ import numpy as np
 from hypothesis import given
 from hypothesis import strategies as st
 
-from templategen.lengths import Length, inches
-from templategen.planning.spacing import fewest, pitch, positions
+from templategen.lengths import NOTHING, Length, Tape, inches
+from templategen.planning.spacing import fewest, pitch, positions, stepped_off
+
+from .building import planned
 
 counts = st.integers(2, 400)
 widths = st.integers(1, 60_000).map(lambda mm: Length(Fraction(mm)))
@@ -45,3 +47,13 @@ def test_the_fewest_odd_number_that_keeps_the_limit(width: Length, share: Fracti
 
 def test_never_more_than_the_most() -> None:
     assert fewest(inches(54), inches(1), inches("1/100"), 3, 2001) == 2001
+
+
+def test_stepping_off_a_rounded_spacing_ends_out() -> None:
+    """114/29 in read as 3 15/16 in is 3/16 in out at the end of 30 marks (derived), and the plan says so."""
+    tape = Tape.of("inch", None)
+    assert stepped_off(tape, inches(Fraction(114, 29)), 30) == inches("3/16")
+    assert stepped_off(tape, inches("103/16"), 9) == NOTHING
+    changes = {"panel.width": "116 1/2 in", "heading.count": 30, "heading.edge_inset": "1 1/4 in"}
+    working = planned(changes).figures["loop_pitch"].working
+    assert "stepped off as it is shown, the last would come 3/16 in out" in working
