@@ -63,9 +63,9 @@ def steps_of(plan: Plan, choices: Choices) -> list[Step]:
         *side_steps(plan),
         *hem.steps(plan, plan.hem),
         *corner_steps(plan),
-        *lining_steps(plan),
         *tucking(plan),
         *refolding(plan, heading.holds_the_fold),
+        *lining_steps(plan),
         *heading.steps(plan, plan.heading, choices),
         _hanging(plan, heading.hung),
         *letting_out(plan),
@@ -133,7 +133,8 @@ def _preparing(plan: Plan, choices: Choices) -> Iterator[Step]:
         False,
     )
     yield (
-        "Hang each panel, washed or pressed as it will be kept and without weights, until it has settled. Mark "
+        f"Hang {'each' if plan.spec.panel.count > 1 else 'the'} panel, washed or pressed as it will be kept and "
+        "without weights, until it has settled. Mark "
         f"{line.the} with pins at both edges and in the middle, where it is not marked yet.",
         "bought",
     )
@@ -163,6 +164,7 @@ def _marking(plan: Plan) -> str:
 
 
 def _hanging(plan: Plan, hung: str) -> Step:
+    hung = hung or f"its {plan.heading.thing}s"
     return (
         f"Hang the panel on the rod by {hung}. Look, measure to {line_of(plan.spec).the}, adjust the pinned hem, and "
         f"only then {HEM_WORDS[plan.hem.style].fixed(plan, plan.hem)}.",

@@ -23,7 +23,7 @@ class HeadingWords(Generic[P]):
     made: Callable[[Plan, P], str]
     """What a panel has, "with 9 loops on the back of its casing"."""
     hung: str
-    """What it hangs by, "its loops"."""
+    """What it hangs by, "its loops"; empty where it hangs by the things at its marks, rings or clips."""
     steps: Callable[[Plan, P, Choices], Iterator[Step]]
     """How it is made, in order, up to the hanging."""
     strip: Callable[[Plan, P], tuple[str, ...]]

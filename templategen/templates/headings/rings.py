@@ -45,4 +45,4 @@ def steps(plan: Plan, rings: PointPlan, choices: Choices) -> Iterator[Step]:
     )
 
 
-RINGS = HeadingWords(name="rings", made=made, hung="its rings or clips", steps=steps, strip=strip)
+RINGS = HeadingWords(name="rings", made=made, hung="", steps=steps, strip=strip)
