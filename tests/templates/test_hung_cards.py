@@ -177,3 +177,9 @@ def test_a_side_hem_runs_up_inside_the_doubled_top_and_a_lining_goes_under_the_n
     steps = ("Unpick the doubled top", "The top, folded", "Lining: ", "the casing card's")
     order = [anew.index(step) for step in steps]
     assert order == sorted(order) and "stitch it as it was" not in anew
+
+
+@pytest.mark.parametrize(("typed", "name"), [(RINGS, "ring"), (LOW_RINGS, "ring"), (HOOKS, "hook"), (TRACK, "hook")])
+def test_every_height_card_is_held_to_the_hung_panel(typed: dict[str, Any], name: str) -> None:
+    _card(typed, f"{name} height card")
+    assert f"Hold the {name} height card to it" in _steps(typed)

@@ -30,6 +30,8 @@ class HeadingWords(Generic[P]):
     """What the lines of the spacing strip mean, besides the centres, and what else its user must know."""
     card: Callable[[Plan, P], tuple[str, ...]] = lambda plan, heading: ()
     """How the heading card is used; written on it."""
+    held_to: Callable[[Plan, P], str] = lambda plan, heading: ""
+    """How its card is held to the panel once it hangs, a sentence; nothing where it has none for that."""
     holds_the_fold: bool = False
     """Whether its own stitching holds the fold along the top, where that is folded anew."""
 
