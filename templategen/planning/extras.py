@@ -70,7 +70,7 @@ def weight_figures(spec: Spec, weights: WeightPlan | None) -> tuple[Figure, ...]
             "weight_pocket",
             "pocket, cut width",
             weights.pocket_wide,
-            f"weight {size} {ease} {term(tape, 1, '2 × seam', 2 * seam)}",
+            f"weight {size} {ease} {term(tape, 1, '2 × seam', seam)}",
         ),
         Figure(
             "weight_pocket_length",
@@ -119,13 +119,13 @@ def lining_figures(spec: Spec, drop: DropPlan, lowered: Length) -> tuple[Figure,
     shorter = lining_shorter(spec, drop)
     if shorter is None:
         return ()
-    width, inside = made_width(spec), 2 * lining.narrower
+    width, inside = made_width(spec), lining.narrower
     first = drop.marks[0]
     found = [
         Figure(
             "lining_width",
             "lining, finished width",
-            width - inside,
+            width - 2 * inside,
             f"panel {say(tape, width)} {term(tape, -1, '2 × inside its edge', inside)}",
         ),
         *_lining_ends(spec, drop, shorter),

@@ -22,8 +22,9 @@ def side_steps(plan: Plan) -> Iterator[Step]:
     down = f" down to {plain(plan, plan.mitres[0].up_the_side)} above the raw edge" if plan.mitres else ""
     panel = "every panel" if sides.split > 1 else "the panel"
     hems = (
-        f"Turn {plain(plan, sides.turn_under)} under, then a side hem {plain(plan, sides.hem)} deep, on every new "
-        f"edge, and sew it{down}: {panel} must come to {made}."
+        f"{_top_opened(plan)}Turn {plain(plan, sides.turn_under)} under, then a side hem {plain(plan, sides.hem)} "
+        f"deep, on {'every' if sides.split > 1 else 'the'} new edge, and sew it{down}: {panel} must come to {made}."
+        f"{_top_closed(plan)}"
     )
     if sides.split > 1:
         yield (
@@ -40,19 +41,35 @@ def side_steps(plan: Plan) -> Iterator[Step]:
     )
 
 
+def _top_opened(plan: Plan) -> str:
+    """The doubled top is opened first: a side hem turned over it would close the ends of a casing."""
+    if not plan.top.doubled:
+        return ""
+    allowance = plain(plan, 2 * plan.figures["side_allowance"].value)
+    edge = "every" if plan.spec.sides.split > 1 else "the"
+    return f"Unpick the doubled top up to {allowance} from {edge} new edge and open it: the side hem runs to its end. "
+
+
+def _top_closed(plan: Plan) -> str:
+    """What was opened is stitched again, unless the whole top is folded anew."""
+    return " Fold the top back and stitch it as it was." if plan.top.doubled and not plan.top.refolded else ""
+
+
 def corner_steps(plan: Plan) -> Iterator[Step]:
-    """Mitred corners and weights, once the hem is pressed and before it is pinned."""
+    """Mitred corners and weights, once the hem is pressed and pinned and before it is stitched."""
     if plan.mitres:
         seams = " or ".join(dict.fromkeys(plain(plan, mitre.seam) for mitre in plan.mitres))
         up = plain(plan, plan.mitres[-1].up_the_side)
-        cut = "Cut the corner away, half an inch from its fold, only when it lies flat."
+        away = "half an inch" if plan.tape.units == "inch" else "a centimetre"
+        cut = f"Cut the corner away, {away} from its fold, only when it lies flat."
         if folded_twice(plan.shrinkage):
             cut = "Cut nothing away: the hem is let down later."
         beside_old = " Beside an old side hem use the card that says so." if _two_kinds(plan) else ""
         yield (
-            f"Corners: at each corner open both pressed hems, and unpick an old side hem {up} up from the raw "
-            "edge. Lay the mitre card for that corner on the creases, mark its dashed line, fold the corner in along "
-            f"it, press, and turn both hems again: their edges meet in a seam {seams} long.{beside_old} {cut}",
+            f"Corners: at each corner take the pins out, open both pressed hems, and unpick an old side hem {up} up "
+            "from the raw edge. Lay the mitre card for that corner on the creases, mark its dashed line, fold the "
+            f"corner in along it, press, turn both hems again and pin them: their edges meet in a seam "
+            f"{seams} long.{beside_old} {cut}",
             True,
         )
     if "weights" in plan.counts:

@@ -24,16 +24,16 @@ def refolding(plan: Plan, holds_the_fold: bool) -> Iterator[Step]:
     if not top.needed:
         yield "Bind or zigzag the raw edge of the top closely: the new heading does not fold it over.", True
         return
-    edge, first = "raw edge", ""
+    edge, first, draw = "raw edge", "", "draw"
     if turn:
         first = (
-            f"Draw a line {plain(plan, 2 * turn)} from the raw edge, bring the edge to it and press: "
+            f"draw a line {plain(plan, 2 * turn)} from the raw edge, bring the edge to it and press: "
             f"{plain(plan, turn)} is turned under. "
         )
-        edge = "fold"
+        edge, draw = "fold", "Draw"
     held = "Pin it: the rows of the new heading hold it." if holds_the_fold else "Stitch it close to its lower edge."
     yield (
-        f"The top, folded to the back: {first}Draw a line {plain(plan, 2 * top.needed)} from the {edge}, bring the "
+        f"The top, folded to the back: {first}{draw} a line {plain(plan, 2 * top.needed)} from the {edge}, bring the "
         f"{edge} to it and press: the top is {plain(plan, top.needed)} deep. {held} {_check(plan)}",
         True,
     )

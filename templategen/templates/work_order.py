@@ -12,7 +12,7 @@ from .carried import letting_out, tucking
 from .cautions import cautions
 from .choices import Choices
 from .finishing import corner_steps, lining_steps, side_steps
-from .headings import HEADING_WORDS
+from .headings import HEADING_WORDS, AnyWords
 from .hems import HEM_WORDS
 from .places import MOST_PLACES, place_of
 from .said import Step, plain
@@ -63,11 +63,11 @@ def steps_of(plan: Plan, choices: Choices) -> list[Step]:
         *side_steps(plan),
         *hem.steps(plan, plan.hem),
         *corner_steps(plan),
-        *lining_steps(plan),
         *tucking(plan),
         *refolding(plan, heading.holds_the_fold),
+        *lining_steps(plan),
         *heading.steps(plan, plan.heading, choices),
-        _hanging(plan, heading.hung),
+        _hanging(plan, heading),
         *letting_out(plan),
     ]
 
@@ -133,7 +133,8 @@ def _preparing(plan: Plan, choices: Choices) -> Iterator[Step]:
         False,
     )
     yield (
-        "Hang each panel, washed or pressed as it will be kept and without weights, until it has settled. Mark "
+        f"Hang {'each' if plan.spec.panel.count > 1 else 'the'} panel, washed or pressed as it will be kept and "
+        "without weights, until it has settled. Mark "
         f"{line.the} with pins at both edges and in the middle, where it is not marked yet.",
         "bought",
     )
@@ -162,9 +163,12 @@ def _marking(plan: Plan) -> str:
     return "each pin; mark the cut line and the finish line. Join the marks right across with a long rule."
 
 
-def _hanging(plan: Plan, hung: str) -> Step:
+def _hanging(plan: Plan, heading: AnyWords) -> Step:
+    hung = heading.hung or f"its {plan.heading.thing}s"
+    held_to = heading.held_to(plan, plan.heading)
     return (
-        f"Hang the panel on the rod by {hung}. Look, measure to {line_of(plan.spec).the}, adjust the pinned hem, and "
+        f"Hang the panel on the rod by {hung}. {held_to}{' ' if held_to else ''}Look, measure to "
+        f"{line_of(plan.spec).the}, adjust the pinned hem, and "
         f"only then {HEM_WORDS[plan.hem.style].fixed(plan, plan.hem)}.",
         True,
     )

@@ -167,3 +167,19 @@ def test_every_figure_has_its_section() -> None:
     told = [figure.key for section in planned().sections for figure in section.figures]
     assert len(told) == len(set(told))
     assert planned().figures.keys() == set(told)
+
+
+@pytest.mark.parametrize(
+    ("typed", "figure", "working"),
+    [
+        ({"hem.style": "border", "hem.turn_under": None}, "sewn_on_length", "panel 54 in + 2 × end 1/2 in"),
+        ({"lining.ends_above": "1 in"}, "lining_width", "panel 54 in − 2 × inside its edge 1 in"),
+        ({"weights.every": "24 in"}, "weight_pocket", "weight 1 in + ease 1/4 in + 2 × seam 1/4 in"),
+    ],
+)
+def test_what_is_taken_twice_is_shown_once(typed: dict[str, Any], figure: str, working: str) -> None:
+    """The working is reckoned through as it stands: 54 + 2 × 1/2 = 55, 54 − 2 × 1 = 52, 1 + 1/4 + 2 × 1/4 = 1 3/4."""
+    found = make_plan(job(typed)).figures[figure]
+    assert found.working.startswith(working)
+    value = {"sewn_on_length": "55", "lining_width": "52", "weight_pocket": "7/4"}[figure]
+    assert found.value == inches(value)

@@ -26,6 +26,11 @@ from .telling import tell
 
 GOLDENS = Path(__file__).parent / "goldens"
 few = settings(max_examples=25, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+CASING = {
+    **{f"heading.{field}": None for field in ("count", "loop_length", "loop_width", "lower_allowance", "upper_turn")},
+    "heading.style": "casing",
+    "heading.depth": "4 in",
+}
 LOW_RINGS = {**RINGS, "heading.set_below": "1 in"}
 
 
@@ -144,7 +149,7 @@ def _steps(typed: dict[str, Any]) -> str:
 
 def test_the_work_order_says_how_each_is_made() -> None:
     tabs = _steps(TABS)
-    order = [tabs.index(step) for step in ("Lay the tube on the tab card", "Pin the spacing strip", "Lay both ends")]
+    order = [tabs.index(step) for step in ("Lay a tube on the tab card", "Pin the spacing strip", "Lay both ends")]
     assert order == sorted(order)
     assert "36 in all" in tabs and "Hang the panel on the rod by its tabs" in tabs
     assert "Lay the ring height card" not in _steps(RINGS) and "at the very top edge" in _steps(RINGS)
@@ -153,3 +158,28 @@ def test_the_work_order_says_how_each_is_made() -> None:
     assert "Put a clip on at each mark" in clips and "Sew a ring" not in clips
     assert "Sew a hook" in _steps(HOOKS)
     assert "Push the pin of a hook" in _steps({**HOOKS, "heading.fixed": "pinned on"})
+
+
+def test_what_is_several_is_not_called_it() -> None:
+    for panels, strips in ((4, "Press each in half"), (1, "Press it in half")):
+        said = _steps({"hem.style": "border", "hem.turn_under": None, "panel.count": panels, "drop.rod_to_floor": None})
+        assert strips in said
+        assert ("Hang each panel, washed" in said) == (panels > 1)
+    assert "Fold each lengthwise" in _steps(TABS) and "Press each tube" in _steps(TABS)
+    assert "by its rings." in _steps(RINGS) and "by its clips." in _steps({**RINGS, "heading.held_by": "clips"})
+
+
+def test_a_side_hem_runs_up_inside_the_doubled_top_and_a_lining_goes_under_the_new_fold() -> None:
+    narrower = {"sides.finished_width": "40 in", "lining.ends_above": "1 in", "heading.edge_inset": None}
+    kept = _steps(narrower)
+    assert "Unpick the doubled top" in kept and "stitch it as it was" in kept and "on the new edge" in kept
+    anew = _steps({**narrower, **CASING})
+    steps = ("Unpick the doubled top", "The top, folded", "Lining: ", "the casing card's")
+    order = [anew.index(step) for step in steps]
+    assert order == sorted(order) and "stitch it as it was" not in anew
+
+
+@pytest.mark.parametrize(("typed", "name"), [(RINGS, "ring"), (LOW_RINGS, "ring"), (HOOKS, "hook"), (TRACK, "hook")])
+def test_every_height_card_is_held_to_the_hung_panel(typed: dict[str, Any], name: str) -> None:
+    _card(typed, f"{name} height card")
+    assert f"Hold the {name} height card to it" in _steps(typed)

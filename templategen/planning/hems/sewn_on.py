@@ -133,7 +133,7 @@ def border_figures(spec: Spec, hem: SewnOnPlan) -> tuple[Figure, ...]:
     if own is not None:
         cut = (
             f"seam {say(tape, hem.seam)} {term(tape, 1, 'depth', hem.depth)} "
-            f"{term(tape, 1, '2 × its own hem', 2 * own)}"
+            f"{term(tape, 1, '2 × its own hem', own)}"
         )
         below = term(tape, -1, "below its fold", own - hem.stitch_line)
         working = f"up from the finished edge: border's own hem {say(tape, own)} {below}"
@@ -160,7 +160,7 @@ def border_figures(spec: Spec, hem: SewnOnPlan) -> tuple[Figure, ...]:
 
 def _strip_length(spec: Spec, hem: SewnOnPlan) -> Figure:
     tape, width = spec.tape, made_width(spec)
-    working = f"panel {say(tape, width)} {term(tape, 1, '2 × end', 2 * STRIP_END)}; {made_count(spec)} of them"
+    working = f"panel {say(tape, width)} {term(tape, 1, '2 × end', STRIP_END)}; {made_count(spec)} of them"
     return Figure("sewn_on_length", "strip, cut length", hem.strip_length, working)
 
 

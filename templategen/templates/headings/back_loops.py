@@ -10,7 +10,7 @@ from ..choices import Choices
 from ..said import Step, plain
 from .face import HeadingWords
 from .marking import marking
-from .sewn_strips import sewn_strips
+from .sewn_strips import sewn_strips, tube
 
 
 def made(plan: Plan, loops: LoopPlan) -> str:
@@ -28,10 +28,10 @@ def strip(plan: Plan, loops: LoopPlan) -> tuple[str, ...]:
 
 def steps(plan: Plan, loops: LoopPlan, choices: Choices) -> Iterator[Step]:
     """Tube, loops, marks, seams."""
-    yield f"{sewn_strips(plan)} Press the tube {plain(plan, loops.width)} wide.", False
+    yield f"{sewn_strips(plan, loops.width)}.", False
     yield (
-        f"Lay the tube on the loop ladder and cut {plan.counts['loops_needed']} loops "
-        f"{plain(plan, loops.length)} long. Neaten the ends with a close zigzag.",
+        f"Lay {tube(plan)} on the loop ladder and cut loops {plain(plan, loops.length)} long, "
+        f"{plan.counts['loops_needed']} in all. Neaten the ends with a close zigzag.",
         False,
     )
     yield marking(plan, choices, "the back of the casing"), True

@@ -34,7 +34,7 @@ def steps(plan: Plan, eyelets: EyeletPlan, choices: Choices) -> Iterator[Step]:
     )
     yield marking(plan, choices, "the back of the panel"), True
     yield (
-        "Glue the eyelet card to card. At each mark lay its upper edge on the panel's top edge, its line on the mark: "
+        "At each mark lay the eyelet card's upper edge on the panel's top edge, its line on the mark: "
         f"for a punch, prick its cross through, {plain(plan, eyelets.centre)} below the top edge; for scissors, cut "
         f"its circle out first, {plain(plan, eyelets.cut_circle)} across, and draw round inside it.",
         True,

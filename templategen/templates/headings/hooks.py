@@ -10,6 +10,7 @@ from ...spec.headings import Hooks
 from ..choices import Choices
 from ..said import Step, plain
 from .face import HeadingWords
+from .height_card import held_to
 from .marking import marking
 
 
@@ -47,4 +48,4 @@ def steps(plan: Plan, hooks: PointPlan, choices: Choices) -> Iterator[Step]:
         )
 
 
-HOOKS = HeadingWords(name="hooks", made=made, hung="its hooks", steps=steps, strip=strip)
+HOOKS = HeadingWords(name="hooks", made=made, hung="its hooks", held_to=held_to, steps=steps, strip=strip)

@@ -37,8 +37,8 @@ def card(plan: Plan, pleats: PleatPlan) -> tuple[str, ...]:
 def steps(plan: Plan, pleats: PleatPlan, choices: Choices) -> Iterator[Step]:
     """Stiffening, marks, pleats, hooks."""
     yield (
-        f"Lay stiffening {plain(plan, pleats.given.heading_depth)} deep into the doubled top, from edge to edge, and "
-        "press.",
+        f"Slip stiffening {plain(plan, pleats.given.heading_depth)} deep into the doubled top from one side, as far as "
+        "the other, and press.",
         True,
     )
     which = "the pleat strip"

@@ -9,6 +9,7 @@ from ...planning.headings.points import PointPlan
 from ..choices import Choices
 from ..said import Step, plain
 from .face import HeadingWords
+from .height_card import held_to
 from .marking import marking
 
 
@@ -45,4 +46,4 @@ def steps(plan: Plan, rings: PointPlan, choices: Choices) -> Iterator[Step]:
     )
 
 
-RINGS = HeadingWords(name="rings", made=made, hung="its rings or clips", steps=steps, strip=strip)
+RINGS = HeadingWords(name="rings", made=made, hung="", held_to=held_to, steps=steps, strip=strip)

@@ -2,21 +2,19 @@
 
 from __future__ import annotations
 
+from ...lengths import Length
 from ...planning import Plan
 from ..said import plain
 
 
-def sewn_strips(plan: Plan) -> str:
-    """From the offcuts as far as they do, the old hem let down only where it has to be."""
+def sewn_strips(plan: Plan, width: Length) -> str:
+    """From the offcuts as far as they do, the old hem let down only where it has to be; tubes ``width`` wide."""
     offcut, panel = plan.offcut.pieces, plan.spec.panel
     assert offcut is not None, "loops and tabs are cut from strips"
     needed, wide, thing = offcut.strips_needed, plain(plan, offcut.pieces.strip), offcut.pieces.thing
-    sew = (
-        "Fold it lengthwise, right side in; sew the long edge with a seam allowance of "
-        f"{plain(plan, offcut.pieces.seam_allowance)}, and turn it."
-    )
     if not needed or not offcut.strips_unpicked:
-        return f"Make a strip of other cloth {wide} wide, in pieces long enough for whole {thing}s. {sew}"
+        made = f"Make a strip of other cloth {wide} wide, in pieces long enough for whole {thing}s."
+        return f"{made} {_sewn(plan, width, 'each piece')}"
     hemmed = needed > offcut.strips_clear and bool(panel.hem)
     first = "Let down the old hem of the offcuts and press it flat. " if hemmed else ""
     source = "from the offcuts"
@@ -24,5 +22,23 @@ def sewn_strips(plan: Plan) -> str:
         source = f"{offcut.strips_unpicked} of them from the offcuts and the rest from other cloth"
     cut = "a strip" if needed == 1 else f"{needed} strips"
     return (
-        f"{first}Cut {cut} {wide} wide, as long as a panel is wide with its side hems unpicked, {source}. {sew}"
+        f"{first}Cut {cut} {wide} wide, as long as a panel is wide with its side hems unpicked, {source}. "
+        f"{_sewn(plan, width, 'it' if needed == 1 else 'each')}"
     )
+
+
+def _sewn(plan: Plan, width: Length, strip: str) -> str:
+    """From strip to tube; ``strip`` is "it" where there is one only."""
+    offcut = plan.offcut.pieces
+    assert offcut is not None, "loops and tabs are cut from strips"
+    tube = "the tube" if strip == "it" else "each tube"
+    return (
+        f"Fold {strip} lengthwise, right side in; sew the long edge with a seam allowance of "
+        f"{plain(plan, offcut.pieces.seam_allowance)}, and turn it. Press {tube} {plain(plan, width)} wide"
+    )
+
+
+def tube(plan: Plan) -> str:
+    """What the loops or tabs are cut from: "the tube", or where there are several "a tube"."""
+    offcut = plan.offcut.pieces
+    return "the tube" if offcut is not None and offcut.strips_needed == 1 and offcut.strips_unpicked else "a tube"

@@ -10,7 +10,7 @@ from ..choices import Choices
 from ..said import Step, plain
 from .face import HeadingWords
 from .marking import marking
-from .sewn_strips import sewn_strips
+from .sewn_strips import sewn_strips, tube
 
 
 def made(plan: Plan, tabs: TabPlan) -> str:
@@ -29,12 +29,13 @@ def strip(plan: Plan, tabs: TabPlan) -> tuple[str, ...]:
 def steps(plan: Plan, tabs: TabPlan, choices: Choices) -> Iterator[Step]:
     """Tube, one tab tried, tabs, marks, seams."""
     ends = plain(plan, tabs.end_allowance)
-    yield f"{sewn_strips(plan)} Press the tube {plain(plan, tabs.width)} wide, its seam along the middle.", False
+    yield f"{sewn_strips(plan, tabs.width)}, its seam along the middle.", False
     yield (
-        f"Lay the tube on the tab card and cut one tab {plain(plan, tabs.length)} long. Fold it in half across, seam "
-        f"inside, and pin its ends together {ends} from the raw edges. Hang it on the rod: from the rod's underside "
-        f"down to the pin it must be {plain(plan, tabs.gap)}; if thick cloth takes up some of that, cut each tab twice "
-        f"as much longer. Cut the others, {plan.counts['tabs_needed']} in all. Neaten the ends with a close zigzag.",
+        f"Lay {tube(plan)} on the tab card and cut one tab {plain(plan, tabs.length)} long. Fold it in half across, "
+        f"seam inside, and pin its ends together {ends} from the raw edges. Hang it on the rod: from the rod's "
+        f"underside down to the pin it must be {plain(plan, tabs.gap)}; if thick cloth takes up some of that, cut each "
+        f"tab twice as much longer. Cut the others, {plan.counts['tabs_needed']} in all. Neaten the ends with a close "
+        "zigzag.",
         False,
     )
     yield marking(plan, choices, "the back of the panel"), True

@@ -24,7 +24,7 @@ def facing_steps(plan: Plan, hem: SewnOnPlan) -> Iterator[Step]:
     assert hem.turn_under is not None, "a facing has a turn-under"
     yield (
         f"Cut {_strips(plan, hem)} for the facing. Press a fold {plain(plan, hem.turn_under)} deep along one long "
-        "edge, by the hem gauge card, and turn the ends in.",
+        f"edge{' of each' if plan.panels > 1 else ''}, by the hem gauge card, and turn the ends in.",
         False,
     )
     yield (
@@ -52,8 +52,8 @@ def border_steps(plan: Plan, hem: SewnOnPlan) -> Iterator[Step]:
         yield from _single_border(plan, hem, hem.own_hem)
         return
     yield (
-        f"Cut {_strips(plan, hem)} for the border. Press it in half lengthwise, right side out, and press "
-        f"{plain(plan, hem.seam)} of one long edge under.",
+        f"Cut {_strips(plan, hem)} for the border. Press {'each' if plan.panels > 1 else 'it'} in half lengthwise, "
+        f"right side out, and press {plain(plan, hem.seam)} of one long edge under.",
         False,
     )
     yield (
