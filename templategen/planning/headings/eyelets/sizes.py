@@ -5,7 +5,7 @@ from __future__ import annotations
 from ....lengths import NOTHING, Length
 from ....spec import Spec
 from ....spec.headings import Eyelets
-from ... import fullness
+from ...fullness import share
 from ...heading_choices import (
     CLOTH_ROUND_EYELET,
     CLOTH_ROUND_RIM,
@@ -17,7 +17,7 @@ from ...heading_choices import (
     LEAST_RIM_GAP,
     NARROW_SHARE,
 )
-from ...widths import made_count, made_width
+from ...widths import made_width
 
 FEWEST, MOST = 2, 2000
 """A spec may ask for so many; both are even."""
@@ -132,4 +132,4 @@ def rod_spacing(spec: Spec, count: int) -> Length:
 
     The edges beyond the end eyelets turn to the wall and cover nothing.
     """
-    return fullness.run(spec) / (made_count(spec) * (count - 1))
+    return share(spec) / (count - 1)
