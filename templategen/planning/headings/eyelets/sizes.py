@@ -5,6 +5,7 @@ from __future__ import annotations
 from ....lengths import NOTHING, Length
 from ....spec import Spec
 from ....spec.headings import Eyelets
+from ...doubled import doubled_now
 from ...fullness import share
 from ...heading_choices import (
     CLOTH_ROUND_EYELET,
@@ -72,7 +73,7 @@ def doubled_there(spec: Spec, heading: Eyelets) -> Length:
 
 def _there(spec: Spec, heading: Eyelets) -> Length:
     """How deep it is doubled already; not at all where something is cut off the top."""
-    return spec.panel.header + spec.panel.casing if heading.top_cut == NOTHING else NOTHING
+    return doubled_now(spec) if heading.top_cut == NOTHING else NOTHING
 
 
 def edge_inset(spec: Spec, heading: Eyelets) -> Length:
