@@ -96,8 +96,7 @@ def _from_edge(plan: Plan, at: Length) -> str:
     if not at:
         return ""
     reading = plan.tape.read(abs(at))
-    remark = reading.text.removeprefix(reading.plain)
-    return f"{reading.number} {'above' if at > NOTHING else 'below'} the edge{remark}"
+    return f"{reading.number} {'above' if at > NOTHING else 'below'} the edge{reading.remark}"
 
 
 def _caption(plan: Plan, points: PointPlan, ledge: bool) -> tuple[str, ...]:
