@@ -9,6 +9,7 @@ from fractions import Fraction
 from ..drawing import Drawing, Line, LineType
 from ..planning import Plan
 from .headings import HEADING_WORDS
+from .said import unit_of
 
 TICK = 10
 """Centre line of a loop, from the datum edge, in mm; 8 are promised."""
@@ -41,10 +42,9 @@ def loop_edges(at: Fraction, half_width: Fraction, end: Fraction) -> Iterator[Li
 
 def keys_to_reading(plan: Plan, distances: Sequence[str], zero: str) -> tuple[str, ...]:
     """What the numbers and lines of a strip mean, and where the seams come; ``zero`` is what they are measured from."""
-    unit = "inches" if plan.tape.units == "inch" else "millimetres"
     signs = ("+ is a hair over, − a hair under.",) if any(label[-1] in "+−" for label in distances) else ()
     return (
-        f"Distances: {unit} from {zero}.",
+        f"Distances: {unit_of(plan)} from {zero}.",
         *signs,
         *HEADING_WORDS[plan.heading.style].strip(plan, plan.heading),
     )

@@ -15,7 +15,7 @@ from .finishing import corner_steps, lining_steps, side_steps
 from .headings import HEADING_WORDS
 from .hems import HEM_WORDS
 from .places import MOST_PLACES, place_of
-from .said import Step, plain
+from .said import Step, plain, unit_of
 from .top_steps import refolding
 
 LEVELS = {"stop": "Stop", "warning": "Warning", "note": "Note"}
@@ -201,9 +201,8 @@ def numbers(plan: Plan) -> Iterator[Block]:
 def _places(plan: Plan) -> str:
     centres = (f"{mark.label}: {plan.tape.read(mark.at).label}" for mark in plan.heading.marks)
     places = "; ".join(centre.replace(" ", "\N{NO-BREAK SPACE}") for centre in centres)
-    unit = "inches" if plan.tape.units == "inch" else "millimetres"
     other = " (on right panels from the right end)" if plan.heading.mirrored else ""
-    return f"{marks_said(plan)}, in {unit} from the left end{other}: {places}."
+    return f"{marks_said(plan)}, in {unit_of(plan)} from the left end{other}: {places}."
 
 
 def _cut_lines(plan: Plan) -> Iterator[NumberRow]:
