@@ -162,7 +162,7 @@ def _registration(between: Fraction, lettering: _Lettering) -> tuple[Fraction, F
 def _mark(at: Fraction, half_width: Fraction, panel: Fraction) -> list[Item]:
     """A centre at both edges of the strip, and the edges of what stands there, so far as they lie on the panel."""
     return [
-        *(loop_edges(at, half_width, panel) if half_width else ()),
+        *loop_edges(at, half_width, panel),
         Line(LineType.MARK, at, 0, at, -TICK),
         Line(LineType.MARK, at, -LANE_TO - 1, at, -DEPTH),
     ]
