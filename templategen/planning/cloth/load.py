@@ -114,7 +114,7 @@ def weigh(spec: Spec, kilograms: Fraction) -> str:
     return f"{lb} lb ({kg} kg)" if spec.units == "inch" else f"{kg} kg ({lb} lb)"
 
 
-def load_figures(spec: Spec, plan: LoadPlan | None) -> tuple[Figure, ...]:
+def load_figures(plan: LoadPlan | None) -> tuple[Figure, ...]:
     """How much cloth one panel is."""
     if plan is None:
         return ()
