@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator
 from ..drawing.blocks import Blanks, Block, Heading, NumberRow, Numbers, Paragraph, Remark
 from ..drawing.blocks import Step as StepBlock
 from ..planning import Notice, Plan, marks_said
+from ..planning.drop import least_cut
 from ..planning.lines import line_of
 from .carried import letting_out, tucking
 from .cautions import cautions
@@ -137,7 +138,7 @@ def _preparing(plan: Plan, choices: Choices) -> Iterator[Step]:
         f"{line.the} with pins at both edges and in the middle, where it is not marked yet.",
         "bought",
     )
-    if min(mark.cut for mark in plan.drop.marks) < plan.spec.panel.hem:
+    if least_cut(plan.drop) < plan.spec.panel.hem:
         yield (
             "Mark the old bottom edge with a thread, unpick the old hem and press it flat: the cut line comes on it. "
             "From here on the thread is the old bottom edge; the pins stay in.",

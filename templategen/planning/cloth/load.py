@@ -13,7 +13,7 @@ from fractions import Fraction
 from ...lengths import NOTHING, Length
 from ...lengths.counting import plural
 from ...spec import Spec
-from ..doubled import doubled_now, turned_now
+from ..doubled import doubled_now, taken, turned_now
 from ..drop import least_cut
 from ..figures import Amount, Figure, Notice
 from ..plan import DropPlan, Pieces, TopPlan
@@ -86,7 +86,7 @@ def cloth_length(spec: Spec, drop: DropPlan, top: TopPlan) -> Length | None:
         return None
     below = spec.panel.length - top.lowered - least_cut(drop)
     if top.refolded:
-        return below + (top.needed + spec.heading.top_turn if top.needed else NOTHING)
+        return below + taken(spec.heading, top.needed)
     return below + doubled_now(spec) + turned_now(spec)
 
 
