@@ -13,7 +13,7 @@ from ...lengths import NOTHING, Length
 from ...lengths.counting import plural
 from ...spec import Spec
 from ..doubled import taken
-from ..drop import least_cut
+from ..drop import spare_below
 from ..figures import Figure, Notice
 from ..plan import DropPlan, TopPlan
 from ..widths import made_count
@@ -114,7 +114,7 @@ def repeat_notices(spec: Spec, drop: DropPlan, top: TopPlan, plan: RepeatPlan | 
     text += f"To bring it to {where}, it has to hang {'; '.join(moves)}. The finish line and the cut line lie as much "
     text += "lower. Panels that are cut otherwise need a kit of their own."
     found = [Notice("repeat_moves", "warning", text)]
-    spare = least_cut(drop) + spec.panel.hem + spec.panel.turn_under
+    spare = spare_below(spec, drop)
     lowest = max(_lowered(spec, top, each, plan.repeat) - top.lowered for each in plan.raised if each)
     if spare >= NOTHING and lowest > spare:
         short = at_least(tape, lowest - spare)
