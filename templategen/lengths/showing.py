@@ -42,13 +42,17 @@ class Reading:
     @property
     def text(self) -> str:
         """"8 5/16 in, a hair over"."""
-        remark = {"": "", "+": ", a hair over", "−": ", a hair under"}[self.sign]
-        return f"{self.plain}{remark}"
+        return f"{self.plain}{self.remark}"
 
     @property
     def plain(self) -> str:
         """"8 5/16 in", with nothing said of what rounding took away."""
         return f"{self.number} {self.unit}"
+
+    @property
+    def remark(self) -> str:
+        """", a hair over": what rounding took away, in words, to follow the reading; "" where it took nothing."""
+        return {"": "", "+": ", a hair over", "−": ", a hair under"}[self.sign]
 
     @property
     def label(self) -> str:

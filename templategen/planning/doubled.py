@@ -28,6 +28,11 @@ def kept(spec: Spec, heading: HeadingTable, needed: Length) -> bool:
     return not heading.top_cut and needed <= doubled_now(spec)
 
 
+def taken(heading: HeadingTable, needed: Length) -> Length:
+    """The cloth that goes to the back where the top is folded anew for so much doubled: that, and its turn-under."""
+    return needed + heading.top_turn if needed else NOTHING
+
+
 def lowered(spec: Spec, heading: HeadingTable, needed: Length) -> Length:
     """How far the new top edge lies below the old one; negative where it lies above it.
 
@@ -37,10 +42,9 @@ def lowered(spec: Spec, heading: HeadingTable, needed: Length) -> Length:
     """
     if kept(spec, heading, needed):
         return NOTHING
-    taken = needed + (heading.top_turn if needed else NOTHING)
     if heading.top_cut:
-        return heading.top_cut + taken
-    return taken - doubled_now(spec) - turned_now(spec)
+        return heading.top_cut + taken(heading, needed)
+    return taken(heading, needed) - doubled_now(spec) - turned_now(spec)
 
 
 def old_rows(spec: Spec) -> tuple[Length, ...]:

@@ -90,6 +90,11 @@ def least_cut(drop: DropPlan) -> Length:
     return min(mark.cut for mark in drop.marks)
 
 
+def spare_below(spec: Spec, drop: DropPlan) -> Length:
+    """The cloth that can come off the bottom where the cut comes lowest, old hem let down; negative where it lacks."""
+    return least_cut(drop) + spec.panel.hem + spec.panel.turn_under
+
+
 def hang_figures(spec: Spec, drop: DropPlan) -> tuple[Figure, ...]:
     """What going round the rod takes up, before and after, and the shift between the two."""
     old, new = hang_when_marked(spec), hang_when_done(spec)

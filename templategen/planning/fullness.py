@@ -16,6 +16,11 @@ def run(spec: Spec) -> Length:
     return spec.rod.length + spec.rod.overlap + 2 * spec.rod.returns
 
 
+def share(spec: Spec) -> Length:
+    """What one panel has to cover: its share of rod, overlap and both returns."""
+    return run(spec) / made_count(spec)
+
+
 def fullness(spec: Spec) -> Fraction:
     """Finished width of all the panels over the run; nought where there is no run."""
     covered = run(spec)

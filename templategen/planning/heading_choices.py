@@ -22,10 +22,11 @@ TUBE_EASE = inches("1/2")
 # --- loops -----------------------------------------------------------------------------------------
 
 FEWEST_LOOPS = 3
-"""Fewest loops chosen: our choice, because one at each end and one on the centre hold a top edge straight."""
+"""Fewest loops, tabs, rings or hooks chosen: our choice, because one at each end and one on the centre hold a top
+edge straight."""
 
 MOST_LOOPS = 1999
-"""Most loops chosen for one panel: the last odd number within the 2,000 that a spec may ask for."""
+"""Most of them chosen for one panel: the last odd number within the 2,000 that a spec may ask for."""
 
 PITCH_LIMITS: Mapping[str, Length] = {"light": inches(12), "medium": inches(10), "heavy": inches(8)}
 """How far apart loops may stand before the top edge sags. 10 in for ordinary cloth, more for lighter,
@@ -45,8 +46,8 @@ INSET_STEP = inches("1/8")
 """A chosen inset is rounded up to this: our choice, because every tape is marked with it."""
 
 NARROW_SHARE = Fraction(1, 6)
-"""A chosen loop width or inset is at most this much of the panel's width: our choice, because three loops
-then fit on any panel, with gaps as wide as themselves."""
+"""A chosen width of a loop or tab, or a chosen inset, is at most this much of the panel's width: our choice,
+because three then fit on any panel, with gaps as wide as themselves."""
 
 LEAST_EDGE_GAP = inches("1/4")
 """Least cloth left beside an end loop: our choice, because a narrower edge curls and shows the loop."""

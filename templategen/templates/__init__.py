@@ -46,7 +46,7 @@ TEMPLATES: Mapping[str, Callable[[Plan], list[Drawing]]] = MappingProxyType(
 
 STRIP = "spacing strip"
 STRIPS = frozenset({STRIP, "half strip"})
-"""What the first of these is called when it is drawn: whole or half, by choice."""
+"""What the spacing strip is called when it is drawn: whole or half, by choice."""
 
 
 def draw_templates(plan: Plan, only: tuple[str, ...] = (), choices: Choices | None = None) -> list[Drawing]:

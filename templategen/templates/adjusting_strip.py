@@ -8,6 +8,7 @@ from ..drawing import Drawing
 from ..lengths import NOTHING, Length
 from ..planning import Plan
 from ..planning.adjusting import Move, Remedy
+from .said import unit_of
 from .spacing_strip import Labelled, Ruled, ruled_strip
 
 MOST_APART = 6
@@ -39,13 +40,12 @@ def _at_heading(plan: Plan, moves: Sequence[Move]) -> Drawing:
         Labelled(move.label, move.at.mm, f"{'down' if move.distance > NOTHING else 'up'} {_size(plan, move)}")
         for move in moves
     )
-    unit = "inches" if plan.tape.units == "inch" else "millimetres"
     return ruled_strip(
         Ruled(
             name="adjusting strip",
             caption=(
                 "Back of the panel towards you.",
-                f"Down, up: so many {unit} lower or higher on the cloth than now.",
+                f"Down, up: so many {unit_of(plan)} lower or higher on the cloth than now.",
                 "What is not here stays as it is.",
                 *((f"Short lines: a {heading.thing}'s edges.",) if heading.thing_width else ()),
             ),
@@ -63,14 +63,13 @@ def _size(plan: Plan, move: Move) -> str:
 
 def _at_hem(plan: Plan, moves: Sequence[Move]) -> Drawing:
     """Laid along the finished edge. Between two places the new fold is straight, and it is said at some between too."""
-    unit = "inches" if plan.tape.units == "inch" else "millimetres"
     places = sorted({move.at for move in moves} | {plan.width * part / MOST_APART for part in range(MOST_APART + 1)})
     return ruled_strip(
         Ruled(
             name="hem adjusting strip",
             caption=(
                 "Back of the panel towards you, heading away: this edge up against the old fold.",
-                f"Up: the new fold lies so many {unit} nearer the heading; down: farther from it.",
+                f"Up: the new fold lies so many {unit_of(plan)} nearer the heading; down: farther from it.",
             ),
             up="the panel's bottom edge",
             width=plan.width.mm,

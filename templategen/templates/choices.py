@@ -7,9 +7,9 @@ from dataclasses import dataclass
 
 @dataclass(frozen=True, slots=True)
 class Choices:
-    """How the spacing strip is made."""
+    """How the strips for the heading are made."""
 
     half_strip: bool = False
-    """Whether it ends at the panel's centre, and is turned end for end for the other half."""
+    """Whether the spacing strip ends at the panel's centre, and is turned end for end for the other half."""
     strips: int = 1
-    """How many of them there are, 1 or more."""
+    """How many there are of it, or of the pleat strip; 1 or more."""

@@ -109,7 +109,7 @@ def _labels(plan: Plan, eyelets: EyeletPlan) -> tuple[_Label, ...]:
 
     def label(length: Length, name: str) -> _Label:
         reading = plan.tape.read(length)
-        return _Label(reading.number, f"{name}{reading.text.removeprefix(reading.plain)}")
+        return _Label(reading.number, f"{name}{reading.remark}")
 
     return (
         label(eyelets.outside, "ring, outside"),

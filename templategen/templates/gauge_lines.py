@@ -13,6 +13,5 @@ LINES = {"fold": LineType.FOLD, "mark": LineType.MARK, "stitch": LineType.STITCH
 def rule_of(line: GaugeLine, tape: Tape) -> Rule:
     """The ruled line; what rounding took away is said in words, since a sign would look like a dash."""
     reading = tape.read(line.length)
-    remark = reading.text.removeprefix(reading.plain)
     kind = LINES[line.kind]
-    return Rule(line.length.mm, kind, reading.number, f"{line.name}{remark}", kind is LineType.STITCH)
+    return Rule(line.length.mm, kind, reading.number, f"{line.name}{reading.remark}", kind is LineType.STITCH)

@@ -1,6 +1,6 @@
 """Half strip: a spacing strip to the panel's centre, turned end for end for the other half.
 
-The loops stand alike from either edge, so one half of the strip serves both.
+The marks stand alike from either edge, so one half of the strip serves both.
 Both of its long edges are datum edges with the same lines. The upper row of
 labels is read as it lies, the lower row, upside down, when it has been turned.
 """
@@ -17,7 +17,7 @@ from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Text, p
 from ..planning import Plan
 from .places import MOST_PLACES
 from .registering import AT_EDGE, NOT_MIRRORED
-from .strips import BETWEEN_LABELS, DEPTH, EDGE_TICK, END_SIZE, TICK, keys_to_reading, loop_edges
+from .strips import BETWEEN_LABELS, DEPTH, EDGE_TICK, END_SIZE, TICK, keys_to_reading, thing_edges
 
 LANE = 20
 """In mm: beside a join the lane still holds the whole order of marking."""
@@ -34,14 +34,14 @@ _BESIDE = 6.0
 _DOT = 1.4
 """From a number to the dot between it and its distance, in mm."""
 _CLEAR = Fraction(14)
-"""From a long edge to a registration mark, in mm, that is to be clear of the loops' lines."""
-_ROOM_BETWEEN_LOOPS = 10
-"""Between two loops, in mm, with which a registration mark has room between their lines."""
+"""From a long edge to a registration mark, in mm, that is to be clear of the marks' lines."""
+_ROOM_BETWEEN = 10
+"""Between two things, in mm, with which a registration mark has room between their lines."""
 
 
 @dataclass(frozen=True, slots=True)
 class _Label:
-    """A loop's number and its distance from the panel's left edge, in one line."""
+    """A mark's number and its distance from the panel's left edge, in one line."""
 
     number: str
     distance: str
@@ -89,7 +89,7 @@ def draw(plan: Plan) -> list[Drawing]:
         ends = [*_end_words(row, end, odd, turned)]
         items += (*ends, *_turn_words(row, turned, ends))
     right = zip(reversed(loops.marks[len(places) :]), places, strict=False)
-    high = AT_EDGE if loops.pitch.mm - loops.thing_width.mm >= _ROOM_BETWEEN_LOOPS else _CLEAR
+    high = AT_EDGE if loops.pitch.mm - loops.thing_width.mm >= _ROOM_BETWEEN else _CLEAR
     return [
         Drawing(
             name="half strip",
@@ -131,9 +131,9 @@ def _caption(plan: Plan, distances_shown: bool) -> tuple[str, ...]:
 
 
 def _loop(at: Fraction, half_width: Fraction, end: Fraction) -> Iterator[Item]:
-    """A loop's centre and edges at both long edges of the strip."""
-    # A loop in the middle is marked by the strip's own end: one edge of it alone, beside its number, would deceive.
-    for edge in loop_edges(at, half_width, end) if at < end else ():
+    """A mark's centre and a thing's edges at both long edges of the strip."""
+    # What is in the middle is marked by the strip's own end: one edge of it alone, beside its number, would deceive.
+    for edge in thing_edges(at, half_width, end) if at < end else ():
         yield edge
         yield Line(edge.kind, edge.x1, -DEPTH, edge.x2, EDGE_TICK - DEPTH)
     yield Line(LineType.MARK, at, 0, at, -TICK)

@@ -1,4 +1,4 @@
-"""Hem gauge card: measures a double-fold hem by its own edges and steps."""
+"""Hem gauge card: measures a hem by its own edges and steps."""
 
 from __future__ import annotations
 

@@ -64,7 +64,7 @@ def _card(plan: Plan, name: str, things: tuple[str, ...]) -> list[Drawing]:
     return [
         Drawing(
             name=name,
-            caption=_caption(plan, points, bool(edge)),
+            caption=_caption(points, bool(edge)),
             up="the rod",
             start=Fraction(0),
             end=end,
@@ -96,11 +96,10 @@ def _from_edge(plan: Plan, at: Length) -> str:
     if not at:
         return ""
     reading = plan.tape.read(abs(at))
-    remark = reading.text.removeprefix(reading.plain)
-    return f"{reading.number} {'above' if at > NOTHING else 'below'} the edge{remark}"
+    return f"{reading.number} {'above' if at > NOTHING else 'below'} the edge{reading.remark}"
 
 
-def _caption(plan: Plan, points: PointPlan, ledge: bool) -> tuple[str, ...]:
+def _caption(points: PointPlan, ledge: bool) -> tuple[str, ...]:
     things, rod = f"{points.thing}s", "rod" if points.round_rod else "track"
     level = "ledge" if ledge else "lower edge"
     mark = f", and mark at “{things}”" if points.set_below else ""

@@ -7,7 +7,7 @@ from ..planning import Plan
 from ..planning.plan import DropMark
 
 MOST_PLACES = 60
-"""Loop centres written out in the work order; beyond that the strip and the plan have them."""
+"""Places of marks written out in the work order; beyond that the strip and the plan have them."""
 
 
 def place_of(plan: Plan, mark: DropMark) -> str:

@@ -11,6 +11,11 @@ Step = tuple[str, bool | Literal["bought"]]
 """What is done, and whether it is done on every panel; "bought" on every one that was bought, before it is split."""
 
 
+def unit_of(plan: Plan) -> str:
+    """What bare numbers are read in: "inches" or "millimetres"."""
+    return "inches" if plan.tape.units == "inch" else "millimetres"
+
+
 def plain(plan: Plan, length: Length) -> str:
     """A length as it is said in a sentence about the work: what rounding took away is said with the numbers."""
     return plan.tape.read(length).plain

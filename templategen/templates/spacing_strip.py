@@ -1,4 +1,4 @@
-"""Spacing strip: pinned to the casing, it shows where each loop is sewn."""
+"""Spacing strip: pinned along the top, it shows where each loop, tab, ring or eyelet comes."""
 
 from __future__ import annotations
 
@@ -10,7 +10,7 @@ from itertools import pairwise
 from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Text, path, width_of
 from ..planning import Plan
 from .registering import AT_EDGE, AT_OTHER_EDGE
-from .strips import BETWEEN_LABELS, DEPTH, END_SIZE, TICK, keys_to_reading, loop_edges
+from .strips import BETWEEN_LABELS, DEPTH, END_SIZE, TICK, keys_to_reading, thing_edges
 
 LABELS_FROM = 12
 NUMBER_BASE = 20
@@ -20,11 +20,11 @@ LANE_FROM, LANE_TO = 33, 51
 FAR_APART = (-AT_OTHER_EDGE, AT_EDGE - DEPTH)
 """Where registration marks stand: near the two edges, and not in the mirror image of themselves."""
 BELOW_THE_EDGES = (Fraction(-61, 5), AT_EDGE - DEPTH)
-"""The same where a join must stand close to a loop: below the lines of its edges, which leaves it every place there."""
+"""The same where a join must stand close to one: below the lines of its edges, which leaves it every place there."""
 BETWEEN_TICKS = (Fraction(-14), Fraction(-232, 5))
-"""The same where loops stand closer still: between the ticks at the two edges, which they then cannot touch."""
+"""The same where things stand closer still: between the ticks at the two edges, which they then cannot touch."""
 ROOM_FOR_A_JOIN = 17
-"""Between the edges of two loops, in mm: 8 on either side of a join, and one to choose from."""
+"""Between the edges of two things, in mm: 8 on either side of a join, and one to choose from."""
 BESIDE_AN_END = 1.5
 """Between a strip's end and a label, in mm."""
 TURNED_PITCH = 19
@@ -162,7 +162,7 @@ def _registration(between: Fraction, lettering: _Lettering) -> tuple[Fraction, F
 def _mark(at: Fraction, half_width: Fraction, panel: Fraction) -> list[Item]:
     """A centre at both edges of the strip, and the edges of what stands there, so far as they lie on the panel."""
     return [
-        *(loop_edges(at, half_width, panel) if half_width else ()),
+        *thing_edges(at, half_width, panel),
         Line(LineType.MARK, at, 0, at, -TICK),
         Line(LineType.MARK, at, -LANE_TO - 1, at, -DEPTH),
     ]
@@ -191,14 +191,14 @@ def _label(mark: Labelled, lettering: _Lettering) -> list[Text]:
     ]
 
 
-def _centre(width: Fraction, on_a_loop: bool, turned: bool, sewn: Sequence[Item]) -> list[Item]:
-    """The panel's centre line, short where a label stands on it; where a loop sits there, the word alone: the loop's
+def _centre(width: Fraction, on_a_mark: bool, turned: bool, sewn: Sequence[Item]) -> list[Item]:
+    """The panel's centre line, short where a label stands on it; where a mark is there, the word alone: the mark's
     own line is the centre."""
     middle = width / 2
     labels = (item.bounds for item in sewn if isinstance(item, Text))
     short = turned or any(box.left - 1 < middle < box.right + 1 for box in labels)
     word = () if turned else (Text(middle, -CENTRE_BASE, "centre", 9, Anchor.MIDDLE),)
-    if on_a_loop:
+    if on_a_mark:
         return [*word]
     return [
         *word,

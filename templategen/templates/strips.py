@@ -1,4 +1,4 @@
-"""What the spacing strip and the half strip have in common: depths, a loop's lines, the last of what they say."""
+"""What the spacing strip and the half strip have in common: depths, the lines at a mark, the last of what they say."""
 
 from __future__ import annotations
 
@@ -9,11 +9,12 @@ from fractions import Fraction
 from ..drawing import Drawing, Line, LineType
 from ..planning import Plan
 from .headings import HEADING_WORDS
+from .said import unit_of
 
 TICK = 10
-"""Centre line of a loop, from the datum edge, in mm; 8 are promised."""
+"""Centre line at a mark, from the datum edge, in mm; 8 are promised."""
 EDGE_TICK = 7
-"""The two edges of a loop, shorter than its centre, in mm."""
+"""The two edges of what stands there, shorter than its centre, in mm."""
 DEPTH = 58
 """Three strips of this depth stand side by side on letter and on A4 paper."""
 END_SIZE = 9.5
@@ -28,8 +29,8 @@ def copies(drawing: Drawing, count: int) -> list[Drawing]:
     return [replace(drawing, name=f"{drawing.name} {number}") for number in range(1, count + 1)]
 
 
-def loop_edges(at: Fraction, half_width: Fraction, end: Fraction) -> Iterator[Line]:
-    """The two edges of a loop at the datum edge, so far as they lie on a strip that runs from 0 to ``end``.
+def thing_edges(at: Fraction, half_width: Fraction, end: Fraction) -> Iterator[Line]:
+    """The two edges of a thing at the datum edge, so far as they lie on a strip that runs from 0 to ``end``.
 
     None of what is a point and has no edges.
     """
@@ -41,10 +42,9 @@ def loop_edges(at: Fraction, half_width: Fraction, end: Fraction) -> Iterator[Li
 
 def keys_to_reading(plan: Plan, distances: Sequence[str], zero: str) -> tuple[str, ...]:
     """What the numbers and lines of a strip mean, and where the seams come; ``zero`` is what they are measured from."""
-    unit = "inches" if plan.tape.units == "inch" else "millimetres"
     signs = ("+ is a hair over, − a hair under.",) if any(label[-1] in "+−" for label in distances) else ()
     return (
-        f"Distances: {unit} from {zero}.",
+        f"Distances: {unit_of(plan)} from {zero}.",
         *signs,
         *HEADING_WORDS[plan.heading.style].strip(plan, plan.heading),
     )

@@ -81,8 +81,7 @@ def _rows(rows: Sequence[Length], labelled: Sequence[Item]) -> list[Item]:
 def _rule(line: TopLine, tape: Tape) -> Rule:
     """The line and its label; what rounding took away is said in words, since a sign would look like a dash."""
     reading = tape.read(line.at)
-    remark = reading.text.removeprefix(reading.plain)
-    return Rule(line.at.mm, line.kind if line.at else None, reading.number, f"{line.name}{remark}")
+    return Rule(line.at.mm, line.kind if line.at else None, reading.number, f"{line.name}{reading.remark}")
 
 
 def _from_the_top(item: Item, end: Fraction) -> Item:

@@ -7,6 +7,7 @@ from collections.abc import Iterable, Iterator
 from ..drawing.blocks import Blanks, Block, Heading, NumberRow, Numbers, Paragraph, Remark
 from ..drawing.blocks import Step as StepBlock
 from ..planning import Notice, Plan, marks_said
+from ..planning.drop import least_cut
 from ..planning.lines import line_of
 from .carried import letting_out, tucking
 from .cautions import cautions
@@ -15,7 +16,7 @@ from .finishing import corner_steps, lining_steps, side_steps
 from .headings import HEADING_WORDS, AnyWords
 from .hems import HEM_WORDS
 from .places import MOST_PLACES, place_of
-from .said import Step, plain
+from .said import Step, plain, unit_of
 from .top_steps import refolding
 
 LEVELS = {"stop": "Stop", "warning": "Warning", "note": "Note"}
@@ -138,7 +139,7 @@ def _preparing(plan: Plan, choices: Choices) -> Iterator[Step]:
         f"{line.the} with pins at both edges and in the middle, where it is not marked yet.",
         "bought",
     )
-    if min(mark.cut for mark in plan.drop.marks) < plan.spec.panel.hem:
+    if least_cut(plan.drop) < plan.spec.panel.hem:
         yield (
             "Mark the old bottom edge with a thread, unpick the old hem and press it flat: the cut line comes on it. "
             "From here on the thread is the old bottom edge; the pins stay in.",
@@ -205,9 +206,8 @@ def numbers(plan: Plan) -> Iterator[Block]:
 def _places(plan: Plan) -> str:
     centres = (f"{mark.label}: {plan.tape.read(mark.at).label}" for mark in plan.heading.marks)
     places = "; ".join(centre.replace(" ", "\N{NO-BREAK SPACE}") for centre in centres)
-    unit = "inches" if plan.tape.units == "inch" else "millimetres"
     other = " (on right panels from the right end)" if plan.heading.mirrored else ""
-    return f"{marks_said(plan)}, in {unit} from the left end{other}: {places}."
+    return f"{marks_said(plan)}, in {unit_of(plan)} from the left end{other}: {places}."
 
 
 def _cut_lines(plan: Plan) -> Iterator[NumberRow]:

@@ -49,8 +49,8 @@ def heading_remedy(plan: Plan, hung: Hung) -> Remedy | None:
 
 
 def _marks(plan: Plan, hung: Hung) -> tuple[HeadingMark, ...]:
-    """The heading's marks; for one without marks, whose row runs right across, the places that were read and the "
-    "edges."""
+    """The heading's marks; for one without marks, whose row runs right across, the places that were read and
+    the edges."""
     if plan.heading.marks:
         return plan.heading.marks
     return tuple(HeadingMark(str(number), place.at) for number, place in enumerate(_with_edges(plan, hung), 1))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from ...lengths import NOTHING, Length
 from ...spec import Spec
 from ..choices import FACING_SEAM
-from ..drop import least_cut
+from ..drop import least_cut, spare_below
 from ..figures import Notice
 from ..hems import HEMS
 from ..plan import DropPlan, HemPlan
@@ -15,7 +15,7 @@ from ..wording import at_least, near
 def old_hem_notices(spec: Spec, drop: DropPlan, hem: HemPlan) -> list[Notice]:
     """How far the lowest cut line comes down on the old hem, and what to do about it."""
     cut, panel = least_cut(drop), spec.panel
-    spare = cut + panel.hem + panel.turn_under
+    spare = spare_below(spec, drop)
     if spare < NOTHING:
         return [Notice("panel_too_short", "stop", _too_short(spec, drop, hem, -spare))]
     if cut < NOTHING:
@@ -51,7 +51,7 @@ def _too_short(spec: Spec, drop: DropPlan, hem: HemPlan, short: Length) -> str:
 
 def _let_down(spec: Spec, drop: DropPlan, hem: HemPlan, cut: Length) -> str:
     tape, finish = spec.tape, _lowest_finish(drop)
-    spare = cut + spec.panel.hem + spec.panel.turn_under
+    spare = spare_below(spec, drop)
     off = f"then {near(tape, spare)} comes off" if spare else "then nothing comes off"
     start = (
         f"The cut line lies {near(tape, -cut)} below the old bottom edge, on cloth that "

@@ -33,9 +33,9 @@ def cloth_part(
     cloth = (*shrinkage_figures(spec, hem, shrinkage), *repeat_figures(spec, repeat), *lot_figures(spec, drop))
     over = leftover_amounts(spec, drop, hem, offcut)
     sections = (
-        Section("cloth", "The cloth", cloth, shrinkage_amounts(spec, shrinkage)),
+        Section("cloth", "The cloth", cloth, shrinkage_amounts(shrinkage)),
         Section("cover", "How full, and how it opens", cover_figures(spec, heading, stack), cover_amounts(spec)),
-        Section("load", "The load", load_figures(spec, load), load_amounts(spec, load)),
+        Section("load", "The load", load_figures(load), load_amounts(spec, load)),
         Section("leftovers", "Cloth left over", leftover_figures(spec, offcut), over),
     )
     notices = (

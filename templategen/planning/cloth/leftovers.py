@@ -7,6 +7,7 @@ from fractions import Fraction
 from ...lengths import NOTHING, Length
 from ...spec import Spec
 from ..choices import FACING_SEAM, TIE_BACK
+from ..doubled import doubled_now
 from ..figures import Amount, Figure, Notice
 from ..hems.sewn_on import SewnOnPlan
 from ..offcut import whole
@@ -65,7 +66,7 @@ def side_height(spec: Spec, drop: DropPlan) -> Length:
     """
     if spec.panel.length is None:
         return NOTHING
-    lowest_top = min((spec.panel.length, *spec.panel.lots)) - spec.panel.header - spec.panel.casing
+    lowest_top = min((spec.panel.length, *spec.panel.lots)) - doubled_now(spec)
     return max(NOTHING, lowest_top - max(mark.cut for mark in drop.marks))
 
 

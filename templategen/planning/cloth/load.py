@@ -13,6 +13,7 @@ from fractions import Fraction
 from ...lengths import NOTHING, Length
 from ...lengths.counting import plural
 from ...spec import Spec
+from ..doubled import doubled_now, taken, turned_now
 from ..drop import least_cut
 from ..figures import Amount, Figure, Notice
 from ..plan import DropPlan, Pieces, TopPlan
@@ -84,10 +85,9 @@ def cloth_length(spec: Spec, drop: DropPlan, top: TopPlan) -> Length | None:
     if spec.panel.length is None:
         return None
     below = spec.panel.length - top.lowered - least_cut(drop)
-    old = spec.panel.header + spec.panel.casing
     if top.refolded:
-        return below + (top.needed + spec.heading.top_turn if top.needed else NOTHING)
-    return below + old + (spec.panel.top_turn if old else NOTHING)
+        return below + taken(spec.heading, top.needed)
+    return below + doubled_now(spec) + turned_now(spec)
 
 
 def plan_load(spec: Spec, drop: DropPlan, top: TopPlan, pieces: Pieces | None) -> LoadPlan | None:
@@ -114,7 +114,7 @@ def weigh(spec: Spec, kilograms: Fraction) -> str:
     return f"{lb} lb ({kg} kg)" if spec.units == "inch" else f"{kg} kg ({lb} lb)"
 
 
-def load_figures(spec: Spec, plan: LoadPlan | None) -> tuple[Figure, ...]:
+def load_figures(plan: LoadPlan | None) -> tuple[Figure, ...]:
     """How much cloth one panel is."""
     if plan is None:
         return ()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ...lengths import NOTHING, Length
 from ...spec import Spec
-from ..drop import least_cut
+from ..drop import least_cut, spare_below
 from ..figures import Figure, Notice
 from ..hems import HEMS
 from ..lots import longer, shorter
@@ -39,7 +39,7 @@ def lot_notices(spec: Spec, drop: DropPlan, hem: HemPlan) -> list[Notice]:
     differing = [(number, more) for number, more in enumerate(longer(spec), 2) if more]
     if not differing:
         return []
-    spare = least_cut(drop) + spec.panel.hem + spec.panel.turn_under
+    spare = spare_below(spec, drop)
     short = shorter(spec) - spare
     if spare >= NOTHING and short > NOTHING:  # where the marked panel is too short itself, that is the fault
         text = (

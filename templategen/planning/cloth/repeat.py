@@ -12,6 +12,8 @@ from dataclasses import dataclass
 from ...lengths import NOTHING, Length
 from ...lengths.counting import plural
 from ...spec import Spec
+from ..doubled import taken
+from ..drop import spare_below
 from ..figures import Figure, Notice
 from ..plan import DropPlan, TopPlan
 from ..widths import made_count
@@ -70,8 +72,7 @@ def top_cut_for(spec: Spec, top: TopPlan, raised: Length, repeat: Length) -> Len
 
     What is cut off leaves a raw edge, so a heading that needs doubled cloth takes that and its turn as well.
     """
-    taken = top.needed + spec.heading.top_turn if top.needed else NOTHING
-    return remainder(top.lowered + raised - taken, repeat) or repeat
+    return remainder(top.lowered + raised - taken(spec.heading, top.needed), repeat) or repeat
 
 
 def repeat_figures(spec: Spec, plan: RepeatPlan | None) -> tuple[Figure, ...]:
@@ -113,7 +114,7 @@ def repeat_notices(spec: Spec, drop: DropPlan, top: TopPlan, plan: RepeatPlan | 
     text += f"To bring it to {where}, it has to hang {'; '.join(moves)}. The finish line and the cut line lie as much "
     text += "lower. Panels that are cut otherwise need a kit of their own."
     found = [Notice("repeat_moves", "warning", text)]
-    spare = min(mark.cut for mark in drop.marks) + spec.panel.hem + spec.panel.turn_under
+    spare = spare_below(spec, drop)
     lowest = max(_lowered(spec, top, each, plan.repeat) - top.lowered for each in plan.raised if each)
     if spare >= NOTHING and lowest > spare:
         short = at_least(tape, lowest - spare)
@@ -127,7 +128,6 @@ def repeat_notices(spec: Spec, drop: DropPlan, top: TopPlan, plan: RepeatPlan | 
 
 def _lowered(spec: Spec, top: TopPlan, raised: Length, repeat: Length) -> Length:
     """The new top edge below the old one, with the top cut for it."""
-    taken = top.needed + spec.heading.top_turn if top.needed else NOTHING
-    return top_cut_for(spec, top, raised, repeat) + taken
+    return top_cut_for(spec, top, raised, repeat) + taken(spec.heading, top.needed)
 
 

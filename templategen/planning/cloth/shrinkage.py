@@ -135,7 +135,7 @@ def tuck_line(hem: HemPlan) -> Length:
     return hem.depth + TUCK_ABOVE_HEM
 
 
-def shrinkage_amounts(spec: Spec, plan: ShrinkagePlan | None) -> tuple[Amount, ...]:
+def shrinkage_amounts(plan: ShrinkagePlan | None) -> tuple[Amount, ...]:
     """The share itself."""
     if plan is None:
         return ()

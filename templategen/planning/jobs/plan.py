@@ -7,6 +7,7 @@ from dataclasses import dataclass, replace
 
 from ...lengths import Tape
 from ...spec import Spec, Together
+from ..advice import worst_first
 from ..figures import Notice
 from ..plan import Plan
 
@@ -67,9 +68,7 @@ class JobPlan:
     @property
     def notices(self) -> tuple[Notice, ...]:
         """Everything that looks wrong, each with the windows that it is about; the worst first."""
-        levels = {"stop": 0, "warning": 1, "note": 2}
-        found = [*self.job_notices, *_of_windows(self.windows)]
-        return tuple(sorted(found, key=lambda notice: levels[notice.level]))
+        return worst_first([*self.job_notices, *_of_windows(self.windows)])
 
     @property
     def stops(self) -> tuple[Notice, ...]:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from ....lengths import NOTHING, Length
-from ...headings.pleats import PleatPlan
 from ...headings.points import PointPlan
 from ...plan import HeadingMark, Plan
 from ..adjustment import Move
@@ -11,9 +10,8 @@ from .face import HeadingGive
 
 
 def _below_edge(plan: Plan) -> Length:
-    heading = plan.heading
-    assert isinstance(heading, PointPlan | PleatPlan), "these are the hooks' own"
-    return heading.set_below if isinstance(heading, PointPlan) else heading.hooks_below
+    assert isinstance(plan.heading, PointPlan), "these are the hooks' own"
+    return plan.heading.set_below
 
 
 def limits(plan: Plan) -> tuple[Length, Length]:

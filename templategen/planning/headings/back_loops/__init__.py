@@ -10,6 +10,7 @@ from ....lengths import Length, Tape
 from ....spec import Spec
 from ....spec.headings import BackLoops
 from ... import spacing
+from ...doubled import doubled_now
 from ...figures import Figure
 from ...heading_choices import INSET_BEYOND_HALF, LOOP_WIDTH, NARROW_SHARE
 from ...plan import Pieces
@@ -40,7 +41,7 @@ def explain(tape: Tape, hang: Hang) -> str:
 
 def doubled(spec: Spec, heading: BackLoops) -> Length:
     """The loops are sewn through the back layer of a casing, so there has to be one."""
-    return spec.panel.header + spec.panel.casing
+    return doubled_now(spec)
 
 
 def lay_out(spec: Spec, heading: BackLoops) -> LoopPlan:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ....lengths import NOTHING, Length
 from ....spec import Spec
 from ... import hanging
+from ...doubled import doubled_now
 from ...figures import Notice
 from ...heading_choices import EASY_TUBE_IN_DIAMETERS, LEAST_EDGE_GAP
 from ...wording import at_least, at_most, near
@@ -29,7 +30,7 @@ def _sewn_in(loops: LoopPlan) -> Length:
 
 def _longest(spec: Spec, loops: LoopPlan) -> Length:
     """The loop whose upper seam lies on the panel's top edge."""
-    return spec.panel.header + spec.panel.casing + _sewn_in(loops)
+    return doubled_now(spec) + _sewn_in(loops)
 
 
 def _tube_notices(spec: Spec, loops: LoopPlan) -> list[Notice]:
@@ -82,7 +83,7 @@ def _too_tight(spec: Spec, shortest: Length, longest: Length) -> str:
 def _thickest(spec: Spec) -> Length:
     """The thickest rod that loops as deep as the whole heading pass over: 2 / pi of the depth, rounded
     down to 10^-9 of it."""
-    deepest = spec.panel.header + spec.panel.casing
+    deepest = doubled_now(spec)
     return deepest * (deepest / hanging.least_tube(deepest))
 
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from ....lengths import Length
 from ....spec import Spec
 from ....spec.headings import BackLoops
+from ...doubled import doubled_now
 from ...heading_choices import INSET_BEYOND_HALF, INSET_STEP, LOOP_WIDTH, NARROW_SHARE, PITCH_LIMITS
 from ...widths import made_width
 from .. import along
@@ -23,7 +24,7 @@ def tube_depth(spec: Spec, heading: BackLoops) -> Length:
 
 def upper_seam(spec: Spec, heading: BackLoops) -> Length:
     """Top edge of the panel down to a loop's upper seam; the lower seam lies on the casing's stitch line."""
-    return spec.panel.header + spec.panel.casing - tube_depth(spec, heading)
+    return doubled_now(spec) - tube_depth(spec, heading)
 
 
 def loop_width(spec: Spec, heading: BackLoops) -> Length:

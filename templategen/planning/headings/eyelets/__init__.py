@@ -15,9 +15,9 @@ from ...figures import Figure
 from ...folds import fold, turning_ring
 from ...fullness import run
 from ...heading_choices import CLOTH_ROUND_EYELET, CLOTH_ROUND_RIM, EYELET_PITCHES, EYELET_RIM, NARROW_SHARE
-from ...plan import HeadingMark
 from ...widths import made_count, made_width
 from ...wording import near, say, term
+from .. import along
 from ..face import Hang, HangTerm, HeadingKind
 from .advice import eyelet_notices
 from .plan import EyeletPlan
@@ -53,13 +53,12 @@ def doubled(spec: Spec, heading: Eyelets) -> Length:
 def lay_out(spec: Spec, heading: Eyelets) -> EyeletPlan:
     """The eyelets of one panel."""
     inset, count = edge_inset(spec, heading), eyelet_count(spec, heading)
-    places = spacing.positions(made_width(spec), inset, count)
     pitch, chord = spacing.pitch(made_width(spec), inset, count), rod_spacing(spec, count)
     return EyeletPlan(
         style=heading.style,
         thing="eyelet",
         given=heading,
-        marks=tuple(HeadingMark(str(number), at) for number, at in enumerate(places, start=1)),
+        marks=along.marks_along(spec, inset, count),
         thing_width=cut_circle(heading),
         edge_inset=inset,
         pitch=pitch,

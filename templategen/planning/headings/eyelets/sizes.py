@@ -5,7 +5,8 @@ from __future__ import annotations
 from ....lengths import NOTHING, Length
 from ....spec import Spec
 from ....spec.headings import Eyelets
-from ... import fullness
+from ...doubled import doubled_now
+from ...fullness import share
 from ...heading_choices import (
     CLOTH_ROUND_EYELET,
     CLOTH_ROUND_RIM,
@@ -17,7 +18,7 @@ from ...heading_choices import (
     LEAST_RIM_GAP,
     NARROW_SHARE,
 )
-from ...widths import made_count, made_width
+from ...widths import made_width
 
 FEWEST, MOST = 2, 2000
 """A spec may ask for so many; both are even."""
@@ -72,7 +73,7 @@ def doubled_there(spec: Spec, heading: Eyelets) -> Length:
 
 def _there(spec: Spec, heading: Eyelets) -> Length:
     """How deep it is doubled already; not at all where something is cut off the top."""
-    return spec.panel.header + spec.panel.casing if heading.top_cut == NOTHING else NOTHING
+    return doubled_now(spec) if heading.top_cut == NOTHING else NOTHING
 
 
 def edge_inset(spec: Spec, heading: Eyelets) -> Length:
@@ -132,4 +133,4 @@ def rod_spacing(spec: Spec, count: int) -> Length:
 
     The edges beyond the end eyelets turn to the wall and cover nothing.
     """
-    return fullness.run(spec) / (made_count(spec) * (count - 1))
+    return share(spec) / (count - 1)

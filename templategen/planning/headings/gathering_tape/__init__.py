@@ -90,7 +90,7 @@ def figures(spec: Spec, tape: TapePlan) -> tuple[Figure, ...]:
     parts = len(tape.marks) + 1
     upper, flat = f"tape's upper edge {say(said, tape.top)}", f"panel {say(said, tape.flat)}"
     return (
-        Figure("tape_top", "tape's upper edge", tape.top, _top_working(spec, tape)),
+        Figure("tape_top", "tape's upper edge", tape.top, _top_working(tape)),
         Figure(
             "tape_lower",
             "tape's lower edge",
@@ -105,7 +105,7 @@ def figures(spec: Spec, tape: TapePlan) -> tuple[Figure, ...]:
             made_count(spec) * tape.tape_length,
             f"{plural(made_count(spec), 'panel')} × {say(said, tape.tape_length)}",
         ),
-        Figure("gathered_width", "gathered width", tape.gathered, _gathered_working(spec, tape)),
+        Figure("gathered_width", "gathered width", tape.gathered, _gathered_working(tape)),
         Figure("division", "division, flat", tape.pitch, f"{flat} ÷ {parts}, each to be drawn up alike"),
         Figure(
             "gathered_division",
@@ -123,7 +123,7 @@ def figures(spec: Spec, tape: TapePlan) -> tuple[Figure, ...]:
     )
 
 
-def _top_working(spec: Spec, tape: TapePlan) -> str:
+def _top_working(tape: TapePlan) -> str:
     if tape.given.tape_top is not None:
         return "as given, down from the top edge"
     narrow = tape.width <= NARROW_TAPE
@@ -149,7 +149,7 @@ def _length_working(spec: Spec, tape: TapePlan) -> str:
     return f"panel {say(said, tape.flat)} {turn}; {beyond}"
 
 
-def _gathered_working(spec: Spec, tape: TapePlan) -> str:
+def _gathered_working(tape: TapePlan) -> str:
     least, most = fullness_range(tape)
     how = "as given" if tape.given.gathered_width is not None else "the panel's share of rod, overlap and returns"
     if tape.given.gathered_width is None and tape.gathered == tape.flat:

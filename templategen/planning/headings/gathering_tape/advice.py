@@ -10,7 +10,7 @@ from ....spec import Spec
 from ...choices import LEAST_FULLNESS
 from ...doubled import doubled_now, kept
 from ...figures import Notice
-from ...fullness import run
+from ...fullness import run, share
 from ...heading_choices import (
     HOOKS_FARTHEST,
     MOST_GATHERED,
@@ -23,7 +23,6 @@ from ...heading_choices import (
 from ...widths import made_count, made_width
 from ...wording import at_least, at_most, decimal, near
 from .plan import TapePlan
-from .sizes import share
 
 
 def tape_notices(spec: Spec, tape: TapePlan) -> tuple[Notice, ...]:

@@ -5,9 +5,9 @@ from __future__ import annotations
 from ....lengths import Length
 from ....spec import Spec
 from ....spec.headings import GatheringTape
-from ...fullness import run
+from ...fullness import share
 from ...heading_choices import DIVISION, HOOKS_EVERY, NARROW_TAPE, NARROW_TAPE_TOP, WIDE_TAPE_TOP
-from ...widths import made_count, made_width
+from ...widths import made_width
 
 QUARTERS = 4
 
@@ -29,11 +29,6 @@ def hook_set(heading: GatheringTape) -> Length:
 def fold(heading: GatheringTape) -> Length:
     """How deep the top is folded: as given, or so that its edge lies under the middle of the tape."""
     return tape_top(heading) + heading.tape_width / 2 if heading.top_fold is None else heading.top_fold
-
-
-def share(spec: Spec) -> Length:
-    """One panel's share of rod, overlap and returns."""
-    return run(spec) / made_count(spec)
 
 
 def gathered(spec: Spec, heading: GatheringTape) -> Length:

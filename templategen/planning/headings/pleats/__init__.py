@@ -16,7 +16,7 @@ from ....lengths.counting import plural
 from ....spec import Spec
 from ....spec.headings import PinchPleats
 from ...figures import Figure
-from ...fullness import run
+from ...fullness import run, share
 from ...heading_choices import BOX_SIZES, FINGERED_SIZES, HOOK_BELOW_RINGS, LAST_PLEAT_BACK, PLEAT_SPACE
 from ...plan import GaugeLine, HeadingMark
 from ...widths import made_count, made_width
@@ -49,7 +49,7 @@ def doubled(spec: Spec, heading: Pleats) -> Length:
 
 def finished_width(spec: Spec, given: Length | None) -> Length:
     """Of one panel: given, or its share of rod + overlap + both returns (UFGS-12491N)."""
-    return run(spec) / made_count(spec) if given is None else given
+    return share(spec) if given is None else given
 
 
 def lay_out(spec: Spec, heading: Pleats) -> PleatPlan:
