@@ -36,8 +36,8 @@ def hang_notices(spec: Spec, drop: DropPlan) -> list[Notice]:
         far = f"{near(tape, shift)} {way}" if 2 * shift >= tape.step else f"{way} by less than the tape shows"
         text = (
             f"The panel was marked while it hung by its {its}; on its new heading it hangs "
-            f"{far}, and the plan allows for it. Hung "
-            f"{HEADINGS[old.heading].explain(tape, old)}; hung {HEADINGS[new.heading].explain(tape, new)}."
+            f"{far}, and the plan allows for it. It hung "
+            f"{HEADINGS[old.heading].explain(tape, old)}; it will hang {HEADINGS[new.heading].explain(tape, new)}."
         )
         found.append(Notice("hang_shift", "note", text))
     return found
