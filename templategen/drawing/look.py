@@ -35,5 +35,5 @@ class Look:
 USUAL = Look("usual", 0.0, 1.0, 1.0)
 LARGE = Look("large print", 18.0, 1.15, 2.0)
 """Large print. Type of 18 points at the least: American Printing House for the Blind, guidelines for print document
-design (value from memory). Outlines of 1 mm, all other lines twice as heavy too: our choice, because what differs by its
-weight must go on doing so."""
+design (value from memory). Outlines of 1 mm, all other lines twice as heavy too: our choice, because what differs by
+its weight must go on doing so."""
