@@ -14,8 +14,10 @@ def say(tape: Tape, length: Length) -> str:
 
 
 def near(tape: Tape, length: Length) -> str:
-    """A length in a notice, where a hair does not matter: ``8 5/16 in``, or ``about 8 5/16 in``."""
+    """A length in a notice, where a hair does not matter: ``8 5/16 in``, ``about 8 5/16 in``, ``less than 1/16 in``."""
     reading = tape.read(length)
+    if length and not reading.value:
+        return f"less than {tape.read(tape.step).plain}"
     return f"{'about ' if reading.sign else ''}{reading.plain}"
 
 

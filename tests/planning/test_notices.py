@@ -7,6 +7,9 @@ from typing import Any
 
 import pytest
 
+from templategen.lengths import Tape, inches
+from templategen.planning.wording import near
+
 from .building import codes, length, notice, planned
 
 NEW = {"drop.hung_by": "new heading", "drop.rod_to_floor": None}
@@ -245,3 +248,10 @@ def test_a_floor_that_bends_has_no_odd_mark() -> None:
 def test_a_great_many_marks_are_not_weighed_one_by_one() -> None:
     marks = ["13"] * 150 + ["14"]
     assert "floor_slopes" in codes(planned(marked(*marks)))
+
+
+def test_a_shortfall_smaller_than_the_tape_reads_is_never_called_nothing() -> None:
+    tape = Tape.of("inch")
+    assert near(tape, inches("1/100")) == "less than 1/16 in"
+    assert near(tape, inches("1/32")) == "about 1/16 in"
+    assert near(tape, inches(0)) == "0 in"
