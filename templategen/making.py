@@ -13,8 +13,8 @@ from tempfile import NamedTemporaryFile
 from typing import Any
 
 from .bars import NOTHING_READ, Readings, faults_in, readings_record
+from .document.blocks import Block
 from .drawing import Drawing, set_text
-from .drawing.blocks import Block
 from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
 from .layout import CHECK, WORDS, Contents, Correction, Kit, alone, lay_out
 from .papers import Orientation, Paper, paper_named, roll_of, sheet_of, unknown_paper

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import TYPE_CHECKING
 
+from ..document.blocks import Blanks, Block, Figure, Heading, NumberRow, Paragraph, Remark
 from ..drawing import Item, Line, LineType, Solid, Text, capitalised, rectangle, width_of
-from ..drawing.blocks import Blanks, Block, Figure, Heading, NumberRow, Paragraph, Remark
 from ..lengths import Tape
 from ..papers import Paper
 from .area import Area

@@ -6,8 +6,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import singledispatch
 
-from ..drawing import Item, Line, LineType, Number, Ring, Solid, Text, rectangle, width_of, wrap
-from ..drawing.blocks import (
+from ..document.blocks import (
     MOST_BLANKS,
     MOST_BOXES,
     Blanks,
@@ -22,6 +21,7 @@ from ..drawing.blocks import (
     Remark,
     Step,
 )
+from ..drawing import Item, Line, LineType, Number, Ring, Solid, Text, rectangle, width_of, wrap
 from .area import Area
 
 

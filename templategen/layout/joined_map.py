@@ -6,8 +6,8 @@ from collections.abc import Iterator, Sequence
 from math import ceil
 from typing import TYPE_CHECKING
 
+from ..document.blocks import Block, Figure, Paragraph
 from ..drawing import CAP, DESCENT, Anchor, Item, LineType, Text, capitalised, rectangle, width_of
-from ..drawing.blocks import Block, Figure, Paragraph
 from ..lengths import Length, Tape
 from .pieces import Piece
 

@@ -6,8 +6,8 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
+from ..document.blocks import Block
 from ..drawing import Drawing, Item
-from ..drawing.blocks import Block
 from ..errors import Fault, Refusal
 from ..lengths import Tape
 from ..misprints import likely_misprints

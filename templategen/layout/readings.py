@@ -9,8 +9,8 @@ from collections.abc import Iterator
 from fractions import Fraction
 
 from ..bars import MOST_OFF
+from ..document.blocks import Finding, Findings
 from ..drawing import capitalised
-from ..drawing.blocks import Finding, Findings
 from ..lengths import MM_PER_INCH, Tape
 from ..lengths.showing import mixed_number
 from ..misprints import TOLERANCE

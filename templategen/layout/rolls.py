@@ -11,8 +11,8 @@ from dataclasses import replace
 from fractions import Fraction
 from math import ceil
 
+from ..document.blocks import Block
 from ..drawing import Drawing
-from ..drawing.blocks import Block
 from ..errors import Fault, Refusal
 from ..papers import Paper
 from .area import Area

@@ -10,8 +10,8 @@ from dataclasses import dataclass, replace
 from math import ceil
 from typing import TYPE_CHECKING
 
+from ..document.blocks import Block, Figure, Paragraph
 from ..drawing import CAP, DESCENT, Anchor, Item, LineType, Text, capitalised, rectangle, width_of, wrap
-from ..drawing.blocks import Block, Figure, Paragraph
 from ..lengths.counting import runs_of
 from .flowing import LEADING
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from ..drawing.blocks import Block, Heading, NumberRow, Numbers, Paragraph, Remark, Step
+from ..document.blocks import Block, Heading, NumberRow, Numbers, Paragraph, Remark, Step
 from ..planning import Plan
 from ..planning.adjusting import Adjustment, Remedy
 from ..planning.adjusting.telling import cost, folded, moved, off, place_of, verdict

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
 
-from ..drawing.blocks import Block, Heading, Paragraph, Remark
+from ..document.blocks import Block, Heading, Paragraph, Remark
 from ..lengths.counting import plural
 from ..planning import JobPlan, Part
 from ..planning.jobs.plan import listed

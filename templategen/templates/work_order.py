@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
-from ..drawing.blocks import Blanks, Block, Heading, NumberRow, Numbers, Paragraph, Remark
-from ..drawing.blocks import Step as StepBlock
+from ..document.blocks import Blanks, Block, Heading, NumberRow, Numbers, Paragraph, Remark
+from ..document.blocks import Step as StepBlock
 from ..planning import Notice, Plan, marks_said
 from ..planning.drop import least_cut
 from ..planning.lines import line_of

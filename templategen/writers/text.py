@@ -6,8 +6,7 @@ import textwrap
 from collections.abc import Iterator, Sequence
 from functools import singledispatch
 
-from ..drawing import tied
-from ..drawing.blocks import (
+from ..document.blocks import (
     MOST_BLANKS,
     MOST_BOXES,
     Blanks,
@@ -21,6 +20,7 @@ from ..drawing.blocks import (
     Remark,
     Step,
 )
+from ..drawing import tied
 
 WIDTH = 78
 _TIE = "\N{NO-BREAK SPACE}"

@@ -9,8 +9,8 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 
 from templategen import draw_templates, make_plan
+from templategen.document.blocks import Heading, Remark, Step
 from templategen.drawing import Drawing
-from templategen.drawing.blocks import Heading, Remark, Step
 from templategen.planning import JobPlan, make_job_plan, record_of, tell
 from templategen.spec import read_job
 from templategen.templates import Choices

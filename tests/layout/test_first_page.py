@@ -10,8 +10,8 @@ import pytest
 from hypothesis import Phase, given, settings
 
 from templategen import Options, make_kit, make_plan, read_spec
+from templategen.document.blocks import Figure, Paragraph
 from templategen.drawing import Bounds, Line, LineType, Ring, Solid, Text
-from templategen.drawing.blocks import Figure, Paragraph
 from templategen.layout import CHECK, WORDS, Kit, Placed, Sheet
 from templategen.layout.budget_words import first_page_lines
 from templategen.layout.sheet_map import MOST_SHEETS

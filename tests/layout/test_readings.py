@@ -9,7 +9,7 @@ import pytest
 from reportlab.lib import pagesizes
 
 from templategen import read_spec
-from templategen.drawing.blocks import Finding
+from templategen.document.blocks import Finding
 from templategen.errors import Refusal
 from templategen.layout.readings import CORRECTABLE, RIGHT, findings, fitted, shrunk, spilled
 from templategen.lengths import Tape

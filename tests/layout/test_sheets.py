@@ -9,8 +9,8 @@ import pytest
 from hypothesis import Phase, given, settings
 
 from templategen import Options, make_kit, make_plan, read_spec
+from templategen.document.blocks import Paragraph
 from templategen.drawing import Line, LineType, Ring, Text
-from templategen.drawing.blocks import Paragraph
 from templategen.layout import Placed
 from templategen.layout.area import Area
 from templategen.layout.flowing import flow

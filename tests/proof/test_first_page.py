@@ -11,7 +11,7 @@ import pytest
 from reportlab.lib import pagesizes
 
 from templategen import kit_files, make_plan, read_spec
-from templategen.drawing.blocks import Findings
+from templategen.document.blocks import Findings
 from tests.bench.jobs import ORDINARY
 
 from .measuring import bar_lengths

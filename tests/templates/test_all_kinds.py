@@ -8,8 +8,8 @@ from typing import Any
 import pytest
 
 from templategen import Choices, draw_templates
+from templategen.document.blocks import Blanks, Step
 from templategen.drawing import Bounds, Drawing, Text
-from templategen.drawing.blocks import Blanks, Step
 from templategen.errors import Refusal
 from templategen.planning import Plan, make_plan
 from templategen.templates.work_order import words

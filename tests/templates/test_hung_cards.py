@@ -11,8 +11,8 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 
 from templategen import Choices, draw_templates, make_plan
+from templategen.document.blocks import Step
 from templategen.drawing import Drawing, Line, LineType, Text
-from templategen.drawing.blocks import Step
 from templategen.lengths import inches
 from templategen.planning import Plan
 from templategen.planning.headings.tabs import TabPlan

@@ -6,8 +6,8 @@ from typing import Any
 
 import pytest
 
+from templategen.document.blocks import Step
 from templategen.drawing import Drawing, Line, LineType
-from templategen.drawing.blocks import Step
 from templategen.lengths import inches
 from templategen.templates.mitre_card import draw
 from templategen.templates.work_order import words

@@ -8,8 +8,8 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 
 from templategen import Choices, Options, draw_templates, make_kit, make_plan
+from templategen.document.blocks import Step
 from templategen.drawing import Drawing, Line, LineType, Text
-from templategen.drawing.blocks import Step
 from templategen.planning import Plan
 from templategen.planning.headings.casing import CasingPlan
 from templategen.planning.headings.gathering_tape import TapePlan

@@ -6,7 +6,7 @@ from pathlib import Path
 from typing import Any
 
 from templategen import Choices, make_plan, read_spec
-from templategen.drawing.blocks import Blanks, Remark, Step
+from templategen.document.blocks import Blanks, Remark, Step
 from templategen.templates.work_order import words
 
 EXAMPLE = (Path(__file__).parents[2] / "out_examples" / "east-window" / "spec.toml").read_text()

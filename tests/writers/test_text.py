@@ -8,8 +8,7 @@ from pathlib import Path
 import pytest
 
 from templategen import kit_files, make_plan, read_spec
-from templategen.drawing import capitalised
-from templategen.drawing.blocks import (
+from templategen.document.blocks import (
     Blanks,
     Figure,
     Finding,
@@ -21,6 +20,7 @@ from templategen.drawing.blocks import (
     Remark,
     Step,
 )
+from templategen.drawing import capitalised
 from templategen.templates.work_order import words
 from templategen.writers.text import WIDTH, text
 

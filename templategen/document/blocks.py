@@ -1,6 +1,6 @@
-"""A page of words as data: headings, paragraphs, numbers, steps with boxes to tick.
+"""A document as data: headings, paragraphs, numbers, pictures, steps with boxes to tick.
 
-The same blocks are set on paper and written as plain text.
+The same blocks are set on paper, written as plain text and as a page for the screen.
 """
 
 from __future__ import annotations
@@ -8,7 +8,8 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import TypeAlias
 
-from .items import Item
+from ..drawing import Item
+from .view import View
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +44,22 @@ class Numbers:
     """Numbers with what they are and how they came about."""
 
     rows: tuple[NumberRow, ...]
+    name: str = ""
+    """What the rows are, where the heading above them does not say it: a table's caption."""
+
+
+@dataclass(frozen=True, slots=True)
+class Points:
+    """Short things that belong together, in no order: what is got ready."""
+
+    rows: tuple[str, ...]
+
+
+@dataclass(frozen=True, slots=True)
+class Pictures:
+    """Pictures to be seen side by side where there is room; no page divides one."""
+
+    views: tuple[View, ...]
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,6 +71,19 @@ class Step:
     boxes: int = 1
     each: str = ""
     """What one of them is called, where there are several: "panel"."""
+    title: str = ""
+    """The step in a word or two, said before the text."""
+    view: View | None = None
+    """How it looks."""
+    templates: tuple[str, ...] = ()
+    """The templates that are used, as they are called on paper."""
+
+
+@dataclass(frozen=True, slots=True)
+class Gate:
+    """A line between steps that nothing passes before it is so: "All panels to this point"."""
+
+    text: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,6 +93,15 @@ class Blanks:
     rows: tuple[NumberRow, ...]
     times: int = 1
     """On how many things it is to be measured."""
+
+
+@dataclass(frozen=True, slots=True)
+class Lines:
+    """Empty lines to write on."""
+
+    count: int
+    words: str = "Notes"
+    """What is written there."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -99,4 +138,6 @@ MOST_BOXES = 36
 MOST_BLANKS = 4
 """Lines to write on for one measurement."""
 
-Block: TypeAlias = Heading | Paragraph | Remark | Numbers | Step | Blanks | Findings | Figure
+Block: TypeAlias = (
+    Heading | Paragraph | Remark | Numbers | Points | Pictures | Step | Gate | Blanks | Lines | Findings | Figure
+)
