@@ -1,0 +1,98 @@
+"""Dimensions of a picture as items: extension lines, dimension lines with arrow heads, figures."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from ..drawing import CAP, DESCENT, Anchor, Item, Line, LineType, Text, width_of
+from .rails import TAIL, Measured, Railed, on_rails
+from .shapes import head
+from .view import Point, Rise, Span
+
+OFF_THE_THING = 0.8
+"""Mm between the thing and the beginning of an extension line."""
+BEYOND = 1.2
+"""Mm that an extension line goes on beyond the dimension line."""
+FROM_LINE = 0.7
+"""Mm between a dimension line and its figure."""
+FIRST = 2.2
+"""Mm between the thing and the figures of the first rail."""
+
+
+def spans(notes: Sequence[Span], drawn: Sequence[Item], scale: float, size: float, grown: float) -> list[Item]:
+    """Dimensions across, those of one side on rails below or above all that is ``drawn``."""
+    items: list[Item] = []
+    high = (CAP + DESCENT) * size
+    for side, outward in (("below", -1), ("above", 1)):
+        here = [note for note in notes if note.side == side]
+        if not here:
+            continue
+        edges = [item.bounds for item in drawn]
+        edge = float(min(box.bottom for box in edges) if outward < 0 else max(box.top for box in edges))
+        measured = [Measured(n.start * scale, n.end * scale, width_of(n.text, size)) for n in here]
+        pitch = FROM_LINE + high + BEYOND + 0.8
+        for note, railed in zip(here, on_rails(measured, (), grown), strict=True):
+            # Below, the figure stands between the thing and its line; above, beyond the line: always over the line.
+            first = FIRST + (high + FROM_LINE if outward < 0 else 0.0)
+            y = edge + outward * (first + railed.rail * pitch)
+            start = note.y * scale + outward * OFF_THE_THING
+            for x in (note.start * scale, note.end * scale):
+                items.append(Line(LineType.THIN, x, start, x, y + outward * BEYOND))
+            ends = ((note.start * scale, y), (note.end * scale, y))
+            items += _line(ends, railed, ((railed.line[0], y), (railed.line[1], y)), grown)
+            items.append(Text(railed.centre, y + FROM_LINE + DESCENT * size, note.text, size, Anchor.MIDDLE))
+    return items
+
+
+def rises(
+    notes: Sequence[Rise], drawn: Sequence[Item], passing: Sequence[float], scale: float, size: float, grown: float
+) -> list[Item]:
+    """Dimensions upward, all of one side, on rails beside all that is ``drawn``, figures outside their lines.
+
+    ``passing`` are heights, in mm of paper, at which leaders cross the rails.
+    """
+    if not notes:
+        return []
+    outward = -1 if notes[0].side == "left" else 1
+    edges = [item.bounds for item in drawn]
+    edge = float(min(box.left for box in edges) if outward < 0 else max(box.right for box in edges))
+    high = (CAP + DESCENT) * size
+    measured = [Measured(n.low * scale, n.high * scale, high) for n in notes]
+    railed = on_rails(measured, passing, grown)
+    places = _columns(notes, railed, size)
+    items: list[Item] = []
+    anchor = Anchor.END if outward < 0 else Anchor.START
+    for note, each in zip(notes, railed, strict=True):
+        x = edge + outward * (FIRST + 1.5 + places[each.rail])
+        start = note.x * scale + outward * OFF_THE_THING
+        for y in (note.low * scale, note.high * scale):
+            items.append(Line(LineType.THIN, start, y, x + outward * BEYOND, y))
+        ends = ((x, note.low * scale), (x, note.high * scale))
+        items += _line(ends, each, ((x, each.line[0]), (x, each.line[1])), grown)
+        base = each.centre - high / 2 + DESCENT * size
+        items.append(Text(x + outward * (BEYOND + FROM_LINE), base, note.text, size, anchor))
+    return items
+
+
+def _columns(notes: Sequence[Rise], railed: Sequence[Railed], size: float) -> list[float]:
+    """How far out each rail is from the first: figures of a rail stand between it and the next."""
+    places = [0.0]
+    for rail in range(max(each.rail for each in railed)):
+        widths = [width_of(n.text, size) for n, each in zip(notes, railed, strict=True) if each.rail == rail]
+        places.append(places[-1] + BEYOND + FROM_LINE + max(widths) + 2.0)
+    return places
+
+
+def _line(ends: tuple[Point, Point], railed: Railed, line: tuple[Point, Point], grown: float) -> Iterator[Item]:
+    """A dimension line with its two heads, from inside or, where there is no room, from outside."""
+    (x1, y1), (x2, y2) = ends
+    yield Line(LineType.THIN, *line[0], *line[1])
+    if not railed.outside:
+        yield head(ends[1], ends[0], grown)
+        yield head(ends[0], ends[1], grown)
+        return
+    long = ((x2 - x1) ** 2 + (y2 - y1) ** 2) ** 0.5 or 1.0
+    way = ((x2 - x1) / long, (y2 - y1) / long) if long else (1.0, 0.0)
+    tail = TAIL * grown
+    yield head((x1 - way[0] * tail, y1 - way[1] * tail), ends[0], grown)
+    yield head((x2 + way[0] * tail, y2 + way[1] * tail), ends[1], grown)

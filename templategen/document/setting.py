@@ -1,0 +1,211 @@
+"""A picture set: the largest scale at which it and all that is said of it fit, and a place for every word.
+
+Whatever the numbers, no words touch other words or any line but their own leader.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from functools import lru_cache
+
+from ..drawing import CAP, DESCENT, Anchor, Bounds, Item, Line, LineType, Ring, Text, width_of, wrap
+from .columns import GUTTER, LEADING, column, set_column
+from .dimensions import rises, spans
+from .shapes import drawn, hatched, meets_line, meets_ring, moved, points_of
+from .view import Hatch, Label, Note, Rise, Running, Span, View, Within
+
+USUAL_SIZE = 9.0
+"""Points of type at which arrow heads and symbols have their usual size."""
+NEAR = 0.5
+"""Mm that words keep from lines and from one another."""
+TICK = 2.4
+"""Mm of a mark along an edge."""
+SCALES = (1, 1.5, 2, 2.5, 3, 4, 5, 6, 7.5, 8, 10)
+"""Scales that are told are 1 to one of these, times a power of ten. Our choice: ISO 5455 has 1, 2, 5 and 10 of them,
+which would leave much of the paper empty."""
+_FINER = 0.94
+"""By how much a scale that is not told is made smaller until everything fits."""
+
+
+@dataclass(frozen=True, slots=True)
+class Setting:
+    """A picture on paper, in mm, its items from its top left corner, so that y is negative."""
+
+    width: float
+    height: float
+    items: tuple[Item, ...]
+    scale: str = ""
+    """"1 : 20", where the picture is to scale."""
+
+
+@lru_cache(maxsize=256)
+def set_view(view: View, width: float, size: float, tallest: float = 110.0) -> Setting:
+    """``view`` in at most ``width`` mm, its words in ``size`` points; its shapes are at most ``tallest`` mm high."""
+    points = [point for shape in view.shapes for point in points_of(shape)]
+    wide = max(x for x, _ in points) - min(x for x, _ in points)
+    tall = max(y for _, y in points) - min(y for _, y in points)
+    scales = _scales(view.to_scale, min(width / max(wide, 1e-6), tallest / max(tall, 1e-6)))
+    while True:
+        scale, said = next(scales)
+        items = _Attempt(view, scale, size, width).items
+        box = _extent(items)
+        over = box.right - box.left - width
+        if over <= 0 or scale * wide < 2:
+            break
+        fits = max((wide * scale - float(over)) / wide, scale * 0.5)
+        while scale > fits:
+            scale, said = next(scales)
+        scales = _from(scale, said, scales)
+    shifted = tuple(moved(item, -box.left, -box.top) for item in items)
+    return Setting(float(box.right - box.left), float(box.top - box.bottom), shifted, said if view.to_scale else "")
+
+
+def _from(scale: float, said: str, rest: Iterator[tuple[float, str]]) -> Iterator[tuple[float, str]]:
+    yield scale, said
+    yield from rest
+
+
+def _scales(told: bool, most: float) -> Iterator[tuple[float, str]]:
+    """Scales from the largest that is no larger than ``most`` down, with how each is told."""
+    if not told:
+        while True:
+            yield most, ""
+            most *= _FINER
+    power = -2
+    while True:
+        for number in SCALES[:-1]:
+            ratio = number * 10.0**power
+            if 1 / ratio <= most * (1 + 1e-9):
+                yield 1 / ratio, f"1 : {ratio:g}" if ratio >= 1 else f"{1 / ratio:g} : 1"
+        power += 1
+
+
+def _extent(items: Sequence[Item]) -> Bounds:
+    boxes = [item.bounds for item in items]
+    return Bounds(
+        min(box.left for box in boxes), min(box.bottom for box in boxes),
+        max(box.right for box in boxes), max(box.top for box in boxes),
+    )  # fmt: skip
+
+
+class _Attempt:
+    """A picture set at one scale."""
+
+    def __init__(self, view: View, scale: float, size: float, width: float) -> None:
+        self._scale, self._size, self._grown = scale, size, max(size / USUAL_SIZE, 0.8)
+        self._most = width * 0.36
+        self._view = view
+        notes = view.notes
+        while True:
+            self.items: list[Item] = [item for shape in view.shapes for item in drawn(shape, scale, self._grown)]
+            crowded = self._set(notes)
+            if not crowded:
+                break
+            notes = tuple(_beside(note) if note in crowded else note for note in notes)
+        words = [item.bounds for item in self.items if isinstance(item, Text)]
+        for shape in view.shapes:
+            if isinstance(shape, Hatch):
+                self.items += hatched(shape, scale, words)
+
+    def _set(self, notes: Sequence[Note]) -> list[Within]:
+        """Every note in its place; those that found no room where they are meant to be."""
+        scale, size, grown = self._scale, self._size, self._grown
+        labels = [note for note in notes if isinstance(note, Label)]
+        self.items += spans([n for n in notes if isinstance(n, Span)], self.items, scale, size, grown)
+        for side in ("left", "right"):
+            passing = [label.at[1] * scale for label in labels if label.side == side]
+            rising = [n for n in notes if isinstance(n, Rise) and n.side == side]
+            self.items += rises(rising, self.items, passing, scale, size, grown)
+        running = [n for n in notes if isinstance(n, Running)]
+        for note in running:
+            self.items += self._ticks(note)
+        box = _extent(self.items)
+        for inward, edge, side in ((1, box.left, "left"), (-1, box.right, "right")):
+            here = [label for label in labels if label.side == side]
+            if here:
+                set_here = column(here, scale, size, self._most)
+                self.items += set_column(set_here, scale, size, float(edge), inward, grown)
+        for note in running:
+            self.items += self._names(note)
+        return [note for note in notes if isinstance(note, Within) and not self._written(note)]
+
+    def _ticks(self, note: Running) -> Iterator[Item]:
+        y = note.y * self._scale
+        last: float | None = None
+        for place, _ in note.places:
+            x = place * self._scale
+            if last is None or x - last >= 0.9 or place == note.places[-1][0]:
+                yield Line(LineType.MARK, x, y, x, y - TICK * self._grown)
+                last = x
+
+    def _names(self, note: Running) -> list[Item]:
+        """Names under the marks, in the first row where the first and the last are free, as many as have room."""
+        top = note.y * self._scale - TICK * self._grown - NEAR - 0.2
+        for row in range(4):
+            base = top - CAP * self._size - row * LEADING * self._size
+            texts = [Text(x * self._scale, base, name, self._size, Anchor.MIDDLE) for x, name in note.places]
+            ends = [texts[0], texts[-1]] if len(texts) > 1 else texts
+            if not all(self._free(text.bounds) for text in ends) or ends[0].bounds.meets(ends[-1].bounds) > (
+                len(ends) == 1
+            ):
+                continue
+            kept: list[Text] = [ends[-1]] if len(texts) > 1 else []
+            right = -1e9
+            for text in texts[:-1] if len(texts) > 1 else texts:
+                box = text.bounds
+                clear = len(texts) == 1 or not box.meets(texts[-1].bounds, 1.2)
+                if box.left >= right + 1.2 and clear and self._free(box):
+                    kept.append(text)
+                    right = float(box.right)
+            return list(kept)
+        return []
+
+    def _free(self, box: Bounds) -> bool:
+        """Whether words in ``box`` would touch nothing that is there."""
+        for item in self.items:
+            if isinstance(item, Line):
+                if meets_line(box, item, NEAR):
+                    return False
+            elif isinstance(item, Ring):
+                if meets_ring(box, item, NEAR):
+                    return False
+            elif box.meets(item.bounds, NEAR):
+                return False
+        return True
+
+    def _written(self, note: Within) -> bool:
+        """Whether the words found room inside their rectangle; they are set there if so."""
+        size, scale = self._size, self._scale
+        (x1, y1), (x2, y2) = note.low, note.high
+        left, right, low, high = x1 * scale, x2 * scale, y1 * scale, y2 * scale
+        for lines in dict.fromkeys(((note.text,), wrap(note.text, size, right - left - 2 * NEAR))):
+            wide = max(width_of(line, size) for line in lines)
+            tall = (len(lines) - 1) * LEADING * size + (CAP + DESCENT) * size
+            if wide > right - left - 2 * NEAR or tall > high - low - 2 * NEAR:
+                continue
+            for part in (0.5, 0.4, 0.6, 0.3, 0.7, 0.15, 0.85, 0.0, 1.0):
+                for across in (0.5, 0.25, 0.75, 0.0, 1.0):
+                    bottom = low + NEAR + (high - low - 2 * NEAR - tall) * part
+                    start = left + NEAR + (right - left - 2 * NEAR - wide) * across
+                    if self._free(Bounds(start, bottom, start + wide, bottom + tall)):
+                        top = bottom + tall - CAP * size
+                        middle = start + wide / 2
+                        self.items += [
+                            Text(middle, top - i * LEADING * size, line, size, Anchor.MIDDLE)
+                            for i, line in enumerate(lines)
+                        ]
+                        return True
+        return False
+
+
+def _beside(note: Note) -> Note:
+    """A label in place of words that found no room inside their rectangle."""
+    if not isinstance(note, Within):
+        return replace(note)
+    (x1, y1), (x2, y2) = note.low, note.high
+    x = x2 - (x2 - x1) * 0.1 if note.side == "right" else x1 + (x2 - x1) * 0.1
+    return Label(note.text, (x, (y1 + y2) / 2), note.side)
+
+
+__all__ = ["GUTTER", "Setting", "set_view"]
