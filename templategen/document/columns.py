@@ -64,15 +64,19 @@ def spread(wanted: Sequence[float], heights: Sequence[float]) -> list[float]:
     return [mean + offset for mean, offset in zip(means, offsets, strict=False)]
 
 
-def set_column(column: Column, scale: float, size: float, edge: float, inward: int, grown: float) -> list[Item]:
+def set_column(
+    column: Column, scale: float, size: float, edge: float, inward: int, grown: float, *, gutter: float = GUTTER,
+    dots: bool = True,
+) -> list[Item]:  # fmt: skip
     """The words and leaders of a column that begins a gutter beyond ``edge``; ``inward`` is 1 on the left side."""
-    words = edge - inward * GUTTER * grown
+    words = edge - inward * gutter * grown
     anchor = Anchor.END if inward == 1 else Anchor.START
     items: list[Item] = []
     for label, lines, middle in zip(column.labels, column.lines, column.middles, strict=True):
         x, y = label.at[0] * scale, label.at[1] * scale
         knee = (edge - inward * OFF, y)
-        items.append(dot((x, y), grown))
+        if dots:
+            items.append(dot((x, y), grown))
         items.append(Line(LineType.THIN, x, y, *knee))
         items.append(Line(LineType.THIN, *knee, words + inward * OFF, middle))
         top = middle + _height(len(lines), size) / 2

@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from ..drawing import CAP, DESCENT, Anchor, Item, Line, LineType, Text, width_of
+from ..drawing import CAP, DESCENT, Anchor, Item, Line, LineType, Ring, Text, width_of
+from .columns import column, set_column
 from .rails import TAIL, Measured, Railed, on_rails
 from .shapes import head
-from .view import Point, Rise, Span
+from .view import Heights, Label, Point, Rise, Span
 
 OFF_THE_THING = 0.8
 """Mm between the thing and the beginning of an extension line."""
@@ -15,6 +16,8 @@ BEYOND = 1.2
 """Mm that an extension line goes on beyond the dimension line."""
 FROM_LINE = 0.7
 """Mm between a dimension line and its figure."""
+ORIGIN = 0.8
+"""Radius of the ring at the origin of running dimensions, in mm."""
 FIRST = 2.2
 """Mm between the thing and the figures of the first rail."""
 
@@ -54,11 +57,10 @@ def rises(
     if not notes:
         return []
     outward = -1 if notes[0].side == "left" else 1
-    edges = [item.bounds for item in drawn]
-    edge = float(min(box.left for box in edges) if outward < 0 else max(box.right for box in edges))
     high = (CAP + DESCENT) * size
     measured = [Measured(n.low * scale, n.high * scale, high) for n in notes]
     railed = on_rails(measured, passing, grown)
+    edge = _edge_beside(drawn, railed, outward)
     places = _columns(notes, railed, size)
     items: list[Item] = []
     anchor = Anchor.END if outward < 0 else Anchor.START
@@ -72,6 +74,39 @@ def rises(
         base = each.centre - high / 2 + DESCENT * size
         items.append(Text(x + outward * (BEYOND + FROM_LINE), base, note.text, size, anchor))
     return items
+
+
+def heights(note: Heights, drawn: Sequence[Item], scale: float, size: float, grown: float, most: float) -> list[Item]:
+    """Heights over one origin; their figures, in a column beside the line, keep clear of one another."""
+    outward = -1 if note.side == "left" else 1
+    labels = [Label(text, (note.x + outward * OFF_THE_THING / scale, y), note.side) for y, text in note.places]
+    figures = column(labels, scale, size, most)
+    origin, ends = note.origin * scale, [y * scale for y, _ in note.places]
+    half = (CAP + DESCENT) * size
+    low = min(origin, *ends, *(middle - half for middle in figures.middles))
+    high = max(origin, *ends, *(middle + half for middle in figures.middles))
+    x = _reach(drawn, low, high, outward) + outward * (FIRST + 1.5)
+    start = note.x * scale + outward * OFF_THE_THING
+    items: list[Item] = [
+        Line(LineType.THIN, start, origin, x + outward * BEYOND, origin),
+        Ring(LineType.THIN, x, origin, ORIGIN * grown),
+        Line(LineType.THIN, x, min(origin, *ends), x, max(origin, *ends)),
+    ]
+    items += [head((x, origin), (x, y), grown) for y in ends if y != origin]
+    edge = x + outward * (BEYOND + 1.0)
+    return [*items, *set_column(figures, scale, size, edge, -outward, grown, gutter=3.0, dots=False)]
+
+
+def _edge_beside(drawn: Sequence[Item], railed: Sequence[Railed], outward: int) -> float:
+    """How far out whatever is drawn reaches at the heights where dimension lines will stand."""
+    low, high = min(each.line[0] for each in railed) - BEYOND, max(each.line[1] for each in railed) + BEYOND
+    return _reach(drawn, low, high, outward)
+
+
+def _reach(drawn: Sequence[Item], low: float, high: float, outward: int) -> float:
+    """How far out whatever is drawn reaches between two heights."""
+    beside = [box for item in drawn if (box := item.bounds).bottom <= high and box.top >= low]
+    return float(min(box.left for box in beside) if outward < 0 else max(box.right for box in beside))
 
 
 def _columns(notes: Sequence[Rise], railed: Sequence[Railed], size: float) -> list[float]:

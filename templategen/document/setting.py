@@ -6,14 +6,14 @@ Whatever the numbers, no words touch other words or any line but their own leade
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import lru_cache
 
 from ..drawing import CAP, DESCENT, Anchor, Bounds, Item, Line, LineType, Ring, Text, width_of, wrap
-from .columns import GUTTER, LEADING, column, set_column
-from .dimensions import rises, spans
+from .columns import LEADING, column, set_column
+from .dimensions import heights, rises, spans
 from .shapes import drawn, hatched, meets_line, meets_ring, moved, points_of
-from .view import Hatch, Label, Note, Rise, Running, Span, View, Within
+from .view import Hatch, Heights, Label, Note, Rise, Running, Span, View, Within
 
 USUAL_SIZE = 9.0
 """Points of type at which arrow heads and symbols have their usual size."""
@@ -102,7 +102,7 @@ class _Attempt:
             crowded = self._set(notes)
             if not crowded:
                 break
-            notes = tuple(_beside(note) if note in crowded else note for note in notes)
+            notes = tuple(_beside(n) if isinstance(n, Within) and n in crowded else n for n in notes)
         words = [item.bounds for item in self.items if isinstance(item, Text)]
         for shape in view.shapes:
             if isinstance(shape, Hatch):
@@ -113,6 +113,9 @@ class _Attempt:
         scale, size, grown = self._scale, self._size, self._grown
         labels = [note for note in notes if isinstance(note, Label)]
         self.items += spans([n for n in notes if isinstance(n, Span)], self.items, scale, size, grown)
+        for note in notes:
+            if isinstance(note, Heights):
+                self.items += heights(note, self.items, scale, size, grown, self._most)
         for side in ("left", "right"):
             passing = [label.at[1] * scale for label in labels if label.side == side]
             rising = [n for n in notes if isinstance(n, Rise) and n.side == side]
@@ -139,27 +142,29 @@ class _Attempt:
                 yield Line(LineType.MARK, x, y, x, y - TICK * self._grown)
                 last = x
 
-    def _names(self, note: Running) -> list[Item]:
-        """Names under the marks, in the first row where the first and the last are free, as many as have room."""
+    def _names(self, note: Running) -> list[Text]:
+        """Names under the marks, in the row where most have room; those at the ends may stand a little farther in."""
         top = note.y * self._scale - TICK * self._grown - NEAR - 0.2
+        best: list[Text] = []
         for row in range(4):
             base = top - CAP * self._size - row * LEADING * self._size
-            texts = [Text(x * self._scale, base, name, self._size, Anchor.MIDDLE) for x, name in note.places]
-            ends = [texts[0], texts[-1]] if len(texts) > 1 else texts
-            if not all(self._free(text.bounds) for text in ends) or ends[0].bounds.meets(ends[-1].bounds) > (
-                len(ends) == 1
-            ):
-                continue
-            kept: list[Text] = [ends[-1]] if len(texts) > 1 else []
-            right = -1e9
-            for text in texts[:-1] if len(texts) > 1 else texts:
-                box = text.bounds
-                clear = len(texts) == 1 or not box.meets(texts[-1].bounds, 1.2)
-                if box.left >= right + 1.2 and clear and self._free(box):
-                    kept.append(text)
-                    right = float(box.right)
-            return list(kept)
-        return []
+            kept: list[Text] = []
+            for (place, name), inward in self._in_order(note):
+                for shift in (0.0, 0.8 * inward, 1.6 * inward):
+                    text = Text(place * self._scale + shift, base, name, self._size, Anchor.MIDDLE)
+                    if self._free(text.bounds) and not any(text.bounds.meets(other.bounds, 1.2) for other in kept):
+                        kept.append(text)
+                        break
+            if len(kept) > len(best):
+                best = kept
+        return best
+
+    @staticmethod
+    def _in_order(note: Running) -> list[tuple[tuple[float, str], float]]:
+        """The places, those that are named whatever the room first; and which way each may move, 1 to the right."""
+        first, *others = note.places
+        ends = [(first, 1.0)] + ([(others[-1], -1.0)] if others else [])
+        return ends + [(place, 0.0) for place in others[:-1]]
 
     def _free(self, box: Bounds) -> bool:
         """Whether words in ``box`` would touch nothing that is there."""
@@ -199,13 +204,8 @@ class _Attempt:
         return False
 
 
-def _beside(note: Note) -> Note:
+def _beside(note: Within) -> Label:
     """A label in place of words that found no room inside their rectangle."""
-    if not isinstance(note, Within):
-        return replace(note)
     (x1, y1), (x2, y2) = note.low, note.high
     x = x2 - (x2 - x1) * 0.1 if note.side == "right" else x1 + (x2 - x1) * 0.1
     return Label(note.text, (x, (y1 + y2) / 2), note.side)
-
-
-__all__ = ["GUTTER", "Setting", "set_view"]

@@ -102,6 +102,21 @@ class Rise:
 
 
 @dataclass(frozen=True, slots=True)
+class Heights:
+    """Heights over one origin, on one dimension line: the running dimensions of ISO 129-1, a ring at the origin.
+
+    The side that has them has no labels and no other dimensions.
+    """
+
+    origin: float
+    places: tuple[tuple[float, str], ...]
+    """Each height, and the figure that stands beside it."""
+    x: float
+    """Where on the thing the extension lines begin."""
+    side: Side = "left"
+
+
+@dataclass(frozen=True, slots=True)
 class Running:
     """Places along an edge, each named above it; where there is no room for all, first, last and some others."""
 
@@ -109,7 +124,7 @@ class Running:
     y: float
 
 
-Note: TypeAlias = Label | Within | Span | Rise | Running
+Note: TypeAlias = Label | Within | Span | Rise | Heights | Running
 
 
 @dataclass(frozen=True, slots=True)

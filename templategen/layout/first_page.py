@@ -12,11 +12,12 @@ from ..drawing import Item, Line, LineType, Solid, Text, capitalised, rectangle,
 from ..lengths import Tape
 from ..papers import Paper
 from .area import Area
-from .flowing import Sizes, height_of, paged, strips_of
+from .flowing import paged
 from .furniture import FOUR_INCHES, bars, live_area
 from .joined_map import joined_maps
 from .readings import findings
 from .sheet_map import Room, sheet_map
+from .strips import Sizes, height_of, strips_of
 
 if TYPE_CHECKING:
     from .kit import Correction

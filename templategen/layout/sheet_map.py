@@ -13,7 +13,7 @@ from typing import TYPE_CHECKING
 from ..document.blocks import Block, Figure, Paragraph
 from ..drawing import CAP, DESCENT, Anchor, Item, LineType, Text, capitalised, rectangle, width_of, wrap
 from ..lengths.counting import runs_of
-from .flowing import LEADING
+from .strips import LEADING
 
 if TYPE_CHECKING:
     from .placed import Placed

@@ -1,0 +1,1 @@
+"""Plan to document: the work in its order, said and drawn."""
