@@ -9,7 +9,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
-from ..drawing import CAP, DESCENT, Anchor, Bounds, Item, Line, LineType, Ring, Text, width_of, wrap
+from ..drawing import CAP, DESCENT, Anchor, Bounds, Item, Line, LineType, Ring, Text, tied, width_of, wrap
 from .columns import LEADING, column, set_column
 from .dimensions import heights, rises, spans
 from .shapes import drawn, hatched, meets_line, meets_ring, moved, points_of
@@ -112,6 +112,9 @@ class _Attempt:
         """Every note in its place; those that found no room where they are meant to be."""
         scale, size, grown = self._scale, self._size, self._grown
         labels = [note for note in notes if isinstance(note, Label)]
+        running = [n for n in notes if isinstance(n, Running)]
+        for each in running:  # first, since on a thin thing they reach below it
+            self.items += self._ticks(each)
         self.items += spans([n for n in notes if isinstance(n, Span)], self.items, scale, size, grown)
         for note in notes:
             if isinstance(note, Heights):
@@ -120,17 +123,14 @@ class _Attempt:
             passing = [label.at[1] * scale for label in labels if label.side == side]
             rising = [n for n in notes if isinstance(n, Rise) and n.side == side]
             self.items += rises(rising, self.items, passing, scale, size, grown)
-        running = [n for n in notes if isinstance(n, Running)]
-        for note in running:
-            self.items += self._ticks(note)
         box = _extent(self.items)
         for inward, edge, side in ((1, box.left, "left"), (-1, box.right, "right")):
             here = [label for label in labels if label.side == side]
             if here:
                 set_here = column(here, scale, size, self._most)
                 self.items += set_column(set_here, scale, size, float(edge), inward, grown)
-        for note in running:
-            self.items += self._names(note)
+        for each in running:
+            self.items += self._names(each)
         return [note for note in notes if isinstance(note, Within) and not self._written(note)]
 
     def _ticks(self, note: Running) -> Iterator[Item]:
@@ -184,6 +184,8 @@ class _Attempt:
         size, scale = self._size, self._scale
         (x1, y1), (x2, y2) = note.low, note.high
         left, right, low, high = x1 * scale, x2 * scale, y1 * scale, y2 * scale
+        if max(width_of(word, size) for word in tied(note.text).split(" ")) > right - left - 2 * NEAR:
+            return False
         for lines in dict.fromkeys(((note.text,), wrap(note.text, size, right - left - 2 * NEAR))):
             wide = max(width_of(line, size) for line in lines)
             tall = (len(lines) - 1) * LEADING * size + (CAP + DESCENT) * size
