@@ -14,15 +14,19 @@ from ..document.blocks import (
     Figure,
     Finding,
     Findings,
+    Gate,
     Heading,
+    Lines,
     NumberRow,
     Numbers,
     Paragraph,
+    Points,
     Remark,
     Step,
-)
+)  # fmt: skip
 from ..drawing import Item, Line, LineType, Number, Ring, Solid, Text, rectangle, width_of, wrap
 from .area import Area
+from .boxes import BOX, BOX_PITCH, boxes_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,9 +51,7 @@ LEADING = 0.46
 """Line pitch in mm for each point of type: 1.3 times the size."""
 _MOST_TOGETHER = 12
 """Lines of a paragraph that no page divides: our choice. A longer one goes on wherever there is room."""
-_BOX = 4.0
 _BOXES_IN_A_ROW = 12
-_BOX_PITCH = 13.5
 _MEANING_COLUMN = 0.32
 """Of what the readings leave; what to do has the rest."""
 _LABEL_COLUMN = 0.26
@@ -180,7 +182,31 @@ def _(block: Remark, width: float, sizes: Sizes) -> Iterator[Strip]:
 
 
 @_strips.register
+def _(block: Points, width: float, sizes: Sizes) -> Iterator[Strip]:
+    for row in block.rows:
+        height, items = _lines(row, sizes.body, 4, width)
+        yield Strip(height, (Text(0, -sizes.body * LEADING * 0.75, "–", sizes.body), *items))
+
+
+@_strips.register
+def _(block: Lines, width: float, sizes: Sizes) -> Iterator[Strip]:
+    for i in range(block.count):
+        words = () if i else (Text(0, -7.2, f"{block.words}:", sizes.small),)
+        yield Strip(8.0, (Line(LineType.THIN, 0, -8, width, -8), *words))
+
+
+@_strips.register
+def _(block: Gate, width: float, sizes: Sizes) -> Iterator[Strip]:
+    height, items = _lines(block.text, sizes.body, 0, width, bold=True)
+    rules = (Line(LineType.CUT, 0, y, width, y) for y in (-1.0, -height - 3.4))
+    yield Strip(height + 4.4, (*rules, *(_moved(item, 0, -2.2) for item in items)))
+
+
+@_strips.register
 def _(block: Numbers, width: float, sizes: Sizes) -> Iterator[Strip]:
+    if block.name:
+        height, items = _lines(block.name, sizes.body, 0, width, bold=True)
+        yield Strip(height + 2.4, tuple(_moved(item, 0, -1.6) for item in items), True)
     for row in block.rows:
         yield _number_row(row, width, sizes)
 
@@ -222,34 +248,21 @@ def _(block: Blanks, width: float, sizes: Sizes) -> Iterator[Strip]:
 @_strips.register
 def _(block: Step, width: float, sizes: Sizes) -> Iterator[Strip]:
     """The step's number and words; under the number a box, or under the words one for each thing it is done to."""
-    indent = 8.0
-    height, items = _lines(block.text, sizes.body, indent, width)
+    indent, height, items = 8.0, 0.0, list[Item]()
+    for words, size in ((block.title, sizes.body), (block.text, sizes.body), ("; ".join(block.templates), sizes.small)):
+        more, lines = _lines(words, size, indent, width, words == block.title) if words else (0.0, [])
+        items += (_moved(line, 0, -height) for line in lines)
+        height += more
     number = Text(0, -sizes.body * LEADING * 0.75, f"{block.number}", sizes.body, bold=True)
     if block.boxes == 1:
         top = -sizes.body * LEADING - 0.9
-        box = rectangle(LineType.MARK, 0, top - _BOX, _BOX, top)
-        yield Strip(max(height, _BOX - top) + 1.6, (number, *items, *box))
+        box = rectangle(LineType.MARK, 0, top - BOX, BOX, top)
+        yield Strip(max(height, BOX - top) + 1.6, (number, *items, *box))
         return
-    in_a_row = max(1, min(_BOXES_IN_A_ROW, int((width - indent) / _BOX_PITCH)))
+    in_a_row = max(1, min(_BOXES_IN_A_ROW, int((width - indent) / BOX_PITCH)))
     rows = -(-min(block.boxes, MOST_BOXES) // in_a_row)
-    boxes = _boxes(block, indent, -height - 0.8, sizes.small, in_a_row)
-    yield Strip(height + rows * (_BOX + 2) + 1.6, (number, *items, *boxes))
-
-
-def _boxes(block: Step, left: float, top: float, small: float, in_a_row: int) -> Iterator[Item]:
-    """A numbered box for each; beyond what a page can hold, a blank for a tally."""
-    count = block.boxes
-    if count > MOST_BOXES:
-        tally = f"done, of {count} {block.each}s:"
-        yield Text(left, top - _BOX + 0.8, tally, small)
-        start = left + width_of(tally, small) + 2
-        yield Line(LineType.THIN, start, top - _BOX, start + 40, top - _BOX)
-        return
-    for i in range(count):
-        row, column = divmod(i, in_a_row)
-        x, y = left + column * _BOX_PITCH, top - row * (_BOX + 2)
-        yield from rectangle(LineType.MARK, x, y - _BOX, x + _BOX, y)
-        yield Text(x + _BOX + 1.2, y - _BOX + 0.8, str(i + 1), small)
+    boxes = boxes_of(block, indent, -height - 0.8, sizes.small, in_a_row)
+    yield Strip(height + rows * (BOX + 2) + 1.6, (number, *items, *boxes))
 
 
 @_strips.register
