@@ -12,6 +12,7 @@ from ..planning.jobs.plan import listed
 from ..templates import Choices
 from ..templates.together import Served
 from . import order
+from .pictures.panel import overview
 from .stages import common_steps, stages_of, step_count
 from .step import Stage
 
@@ -69,6 +70,7 @@ def _part(
     names = [drawing.name for drawing, labels in served if part.labels[0] in labels]
     templates = f" Its templates: {'; '.join(names)}." if names else ""
     yield Paragraph(f"{order.in_short(plan)}{_of_each(part, panels)}{templates}")
+    yield overview(plan)
     yield from order.remarks(plan.notices)
     yield from order.stage_blocks(stages, plan, names, first)
     yield from order.numbers(plan)

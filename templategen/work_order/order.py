@@ -13,6 +13,7 @@ from ..templates import Choices
 from ..templates.places import MOST_PLACES, place_of
 from ..templates.said import unit_of
 from .headings import HEADING_WORK
+from .pictures.panel import overview
 from .stages import stages_of
 from .step import Stage, Step
 
@@ -31,6 +32,7 @@ def words(plan: Plan, choices: Choices | None = None, templates: Sequence[str] =
     return [
         Heading("Work order", first=True),
         Paragraph(f"{plan.spec.title}: {in_short(plan)} {reading(plan)}"),
+        overview(plan),
         *remarks(plan.notices),
         *stage_blocks(stages_of(plan, choices or Choices()), plan, templates),
         *numbers(plan),
