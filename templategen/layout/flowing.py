@@ -249,7 +249,7 @@ def _(block: Blanks, width: float, sizes: Sizes) -> Iterator[Strip]:
 def _(block: Step, width: float, sizes: Sizes) -> Iterator[Strip]:
     """The step's number and words; under the number a box, or under the words one for each thing it is done to."""
     indent, height, items = 8.0, 0.0, list[Item]()
-    for words, size in ((block.title, sizes.body), (block.text, sizes.body), ("; ".join(block.templates), sizes.small)):
+    for words, size in ((block.title, sizes.body), (block.text, sizes.body), (block.templates_said, sizes.small)):
         more, lines = _lines(words, size, indent, width, words == block.title) if words else (0.0, [])
         items += (_moved(line, 0, -height) for line in lines)
         height += more
