@@ -15,7 +15,8 @@ __version__ = "0.3.0"
 
 if TYPE_CHECKING:
     from .lengths import read_length
-    from .making import Options, kit_files, make_kit, write_files, write_kit
+    from .making import kit_files, make_kit, write_files, write_kit
+    from .options import Options
     from .planning import make_job_plan, make_plan
     from .spec import load_spec, read_job, read_spec
     from .templates import Choices, draw_templates
@@ -32,7 +33,7 @@ _HOMES = {
     "write_files": "making",
     "write_kit": "making",
     "load_spec": "spec",
-    "Options": "making",
+    "Options": "options",
     "Choices": "templates",
 }
 

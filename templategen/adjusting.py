@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from .errors import Refusal
 from .layout import Kit
-from .making import Options, faults_of, files_of, laid_out
+from .making import files_of, laid_out
+from .options import Options, faults_of
 from .planning import Plan
 from .planning.adjusting import Adjustment
-from .templates import adjusting_strip, adjusting_words
+from .templates import adjusting_strip
+from .work_order import adjusting as adjusting_words
 
 SUBJECT = "Adjusting strips for a curtain panel that has been hung"
 

@@ -6,49 +6,24 @@ import json
 import os
 import re
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
-from difflib import get_close_matches
 from pathlib import Path
 from tempfile import NamedTemporaryFile
-from typing import Any
 
-from .bars import NOTHING_READ, Readings, faults_in, readings_record
+from .bars import readings_record
 from .document.blocks import Block
 from .drawing import Drawing, set_text
 from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
 from .layout import CHECK, WORDS, Contents, Correction, Kit, alone, lay_out
-from .papers import Orientation, Paper, paper_named, roll_of, sheet_of, unknown_paper
+from .options import FLAGS, Options, choices_of, chosen, faults_of, named_in, paper_of, plain_name, read_option
+from .papers import Orientation
 from .planning import JobPlan, Plan, as_job
-from .spec import FIELDS, Spec
-from .spec.values import Wrong, read_value
-from .templates import STRIPS, TEMPLATES, Choices, job_order
+from .templates import STRIPS, TEMPLATES
 from .templates.together import Served, draw_job
+from .work_order import job as job_order
 
 SPEC_NAME, JOB_NAME, OPTIONS_NAME = "spec.toml", "job.toml", "make.json"
 """What a kit's PDF carries: the spec or the job it was made from, and what was asked for besides."""
 SUBJECT = "Full-scale curtain templates and work order"
-EVERYTHING = "all"
-FLAGS = {"orientation": "--orientation", "half_strip": "--half-strip", "strips": "--strips"}
-"""Fields of [paper] that an option may stand in place of, and what it is called on the command line."""
-
-
-@dataclass(frozen=True, slots=True)
-class Options:
-    """What is asked of a kit besides its spec."""
-
-    paper: str | None = None
-    only: tuple[str, ...] = ()
-    """Names of templates; empty, or "all", for all of them, the work order and the print check."""
-    despite_stops: bool = False
-    orientation: str | None = None
-    """"portrait", "landscape" or "least"; as all below, None for what the spec says."""
-    half_strip: bool | None = None
-    strips: int | str | None = None
-    """As it was typed: what is no whole number is refused with all else that is wrong."""
-    printer: Readings = NOTHING_READ
-    """What was read off the bars; an axis that it says nothing of is the spec's."""
-
-
 def make_kit(plan: Plan | JobPlan, options: Options | None = None) -> Kit:
     """The plan's kit, on sheets; for a job one kit for all of its windows.
 
@@ -64,7 +39,7 @@ def _made(plan: JobPlan, options: Options) -> tuple[Kit, list[Served]]:
         raise Refusal(*faults)
     if plan.stops and not options.despite_stops:
         raise StoppedPlan(tuple(notice.text for notice in plan.stops))
-    only = _named(options.only)
+    only = named_in(options.only)
     choices = choices_of(plan.spec, options)
     served = draw_job(plan, only, choices)
     if faults := [*_not_in_this_job(options, plan), *_nothing_to_halve(options, plan)]:
@@ -80,7 +55,7 @@ def laid_out(
 ) -> Kit:  # fmt: skip
     """Words and drawings on the sheets that the spec and ``options`` ask for. Raises Refusal where they do not fit."""
     spec = plan.spec
-    orientation: Orientation | None = _chosen("orientation", spec, options)
+    orientation: Orientation | None = chosen("orientation", spec, options)
     margins = spec.paper.margins
     contents = Contents(
         title=spec.title,
@@ -92,7 +67,7 @@ def laid_out(
         correction=Correction(*options.printer.over(spec.printer.readings).ratios),
         check=check,
     )
-    paper = _paper_of(spec, options.paper, upright=orientation is not None)
+    paper = paper_of(spec, options.paper, upright=orientation is not None)
     return lay_out(contents, paper, orientation or "portrait")
 
 
@@ -179,37 +154,6 @@ def _umask() -> int:
     return mask
 
 
-def faults_of(options: Options, spec: Spec | None = None) -> list[Fault]:
-    """What is wrong with ``options``, and with what of ``spec`` only a kit can tell: all of it."""
-    faults = []
-    if spec is not None:
-        try:
-            set_text(spec.title, 10, True)
-        except MissingGlyph as missing:
-            faults.append(Fault("title", repr(spec.title), str(missing)))
-    if options.paper is not None and paper_named(options.paper) is None:
-        faults.append(Fault("--paper", repr(options.paper), unknown_paper(options.paper)))
-    known = [*TEMPLATES, WORDS, CHECK]
-    for asked in options.only:
-        if _plain(asked) not in (*known, EVERYTHING):
-            near = get_close_matches(_plain(asked), known, 1)
-            hint = f"did you mean {near[0]!r}? " if near else ""
-            right = f"no such template; {hint}there are {', '.join(known)}, and {EVERYTHING}"
-            faults.append(Fault("--only", repr(asked), right))
-    for name, flag in FLAGS.items():
-        try:
-            _read(name, options)
-        except Wrong as wrong:
-            faults += [Fault(flag, fault.read, fault.right) for fault in wrong.faults]
-    across, along = options.printer.across, options.printer.along
-    faults += faults_in(
-        options.printer,
-        ("--printer-across", across.typed if across else ""),
-        ("--printer-along", along.typed if along else ""),
-    )
-    return faults
-
-
 def _unprintable(job: JobPlan) -> Iterator[Fault]:
     """Names of windows and rooms with a character that the font lacks."""
     for number, window in enumerate(job.windows, 1):
@@ -222,8 +166,8 @@ def _unprintable(job: JobPlan) -> Iterator[Fault]:
 
 def _not_in_this_job(options: Options, job: JobPlan) -> list[Fault]:
     """Templates asked for by name that this job has no use for."""
-    asked = [each for each in options.only if _plain(each) in TEMPLATES]
-    missing = [each for each in asked if not any(TEMPLATES[_plain(each)](part.plan) for part in job.parts)]
+    asked = [each for each in options.only if plain_name(each) in TEMPLATES]
+    missing = [each for each in asked if not any(TEMPLATES[plain_name(each)](part.plan) for part in job.parts)]
     if not missing:
         return []
     there = ", ".join(name for name, draw in TEMPLATES.items() if any(draw(part.plan) for part in job.parts))
@@ -232,54 +176,9 @@ def _not_in_this_job(options: Options, job: JobPlan) -> list[Fault]:
 
 def _nothing_to_halve(options: Options, job: JobPlan) -> Iterator[Fault]:
     """A half strip asked for where no window's marks stand alike from both edges."""
-    if _read("half_strip", options) and not any(part.plan.heading.spaced for part in job.parts):
+    if read_option("half_strip", options) and not any(part.plan.heading.spaced for part in job.parts):
         right = "this job has no marks that stand alike from both edges, so no strip can be halved; leave it out"
         yield Fault(FLAGS["half_strip"], "", right)
-
-
-def choices_of(spec: Spec, options: Options) -> Choices:
-    """How the spacing strip is made: as ``options`` say, else as ``spec`` does."""
-    return Choices(_chosen("half_strip", spec, options), _chosen("strips", spec, options))
-
-
-def _chosen(name: str, spec: Spec, options: Options) -> Any:
-    """What is asked for under that name of [paper]: by ``options``, else by ``spec``."""
-    asked = _read(name, options)
-    return getattr(spec.paper, name) if asked is None else asked
-
-
-def _read(name: str, options: Options) -> Any:
-    """An option as the field of its name takes it; None where it is not given. Raises Wrong."""
-    value = getattr(options, name)
-    return None if value is None else read_value(FIELDS[f"paper.{name}"], value, None)
-
-
-def _named(only: tuple[str, ...]) -> tuple[str, ...]:
-    """The names in ``only``, each once; none where everything is asked for."""
-    names = tuple(dict.fromkeys(map(_plain, only)))
-    return () if EVERYTHING in names else names
-
-
-def _paper_of(spec: Spec, name: str | None, *, upright: bool) -> Paper:
-    """The paper that ``spec`` asks for; the one called ``name`` takes its place where that is given.
-
-    Without a word in the spec it is letter where numbers are shown in inches, A4 where they are metric.
-    A sheet of one's own size lies as it is written, unless it is to be ``upright``.
-    """
-    asked = spec.paper
-    if name is None and asked.width is not None and asked.height is not None:
-        own = sheet_of(asked.width.mm, asked.height.mm)
-        return own.turned if upright and own.width > own.height else own
-    if name is None and asked.roll is not None:
-        return roll_of(asked.roll.mm)
-    paper = paper_named(name or asked.name or ("letter" if spec.units == "inch" else "a4"))
-    assert paper is not None, "names of papers are checked when spec and options are read"
-    return paper
-
-
-def _plain(name: str) -> str:
-    """A template's name, hyphens, blanks and capitals aside."""
-    return " ".join(name.lower().replace("-", " ").split())
 
 
 def _attachments(plan: JobPlan, options: Options) -> dict[str, str]:
@@ -287,7 +186,7 @@ def _attachments(plan: JobPlan, options: Options) -> dict[str, str]:
     if not plan.spec.source:
         return {}
     asked: dict[str, object] = {"paper": options.paper, "only": list(options.only)}
-    chosen: dict[str, object] = {name: value for name in FLAGS if (value := _read(name, options)) is not None}
+    chosen: dict[str, object] = {name: value for name in FLAGS if (value := read_option(name, options)) is not None}
     if readings := readings_record(options.printer):
         chosen["printer"] = readings
     source = {JOB_NAME if plan.named else SPEC_NAME: plan.spec.source}

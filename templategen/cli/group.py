@@ -10,7 +10,7 @@ import click
 from .. import __version__
 
 if TYPE_CHECKING:
-    from ..making import Options
+    from ..options import Options
 
 
 @click.group(context_settings={"help_option_names": ["-h", "--help"], "max_content_width": 96})
@@ -21,7 +21,7 @@ def commands() -> None:
 
 def source(path: Path) -> tuple[str, Options]:
     """The spec's text and the options that go with it, from a spec or from a kit that carries one."""
-    from ..making import Options
+    from ..options import Options
     from ..remaking import carried_by
     from ..spec.files import read_text
 

@@ -78,7 +78,8 @@ def make(
     """
     from ..bars import compounded, doubts
     from ..layout import tell_sheets
-    from ..making import faults_of, kit_files, write_kit
+    from ..making import kit_files, write_kit
+    from ..options import faults_of
     from ..planning import plan_for
 
     text, options = source(spec)

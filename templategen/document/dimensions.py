@@ -7,14 +7,14 @@ from collections.abc import Iterator, Sequence
 from ..drawing import CAP, DESCENT, Anchor, Item, Line, LineType, Ring, Text, width_of
 from .columns import column, set_column
 from .rails import TAIL, Measured, Railed, on_rails
-from .shapes import head
+from .shapes import HEAD, head
 from .view import Heights, Label, Point, Rise, Span
 
 OFF_THE_THING = 0.8
 """Mm between the thing and the beginning of an extension line."""
 BEYOND = 1.2
 """Mm that an extension line goes on beyond the dimension line."""
-FROM_LINE = 0.7
+FROM_LINE = 0.9
 """Mm between a dimension line and its figure."""
 ORIGIN = 0.8
 """Radius of the ring at the origin of running dimensions, in mm."""
@@ -33,17 +33,18 @@ def spans(notes: Sequence[Span], drawn: Sequence[Item], scale: float, size: floa
         edges = [item.bounds for item in drawn]
         edge = float(min(box.bottom for box in edges) if outward < 0 else max(box.top for box in edges))
         measured = [Measured(n.start * scale, n.end * scale, width_of(n.text, size)) for n in here]
-        pitch = FROM_LINE + high + BEYOND + 0.8
+        off = FROM_LINE * grown  # heads that stand outside lie under the figure, and grow with it
+        pitch = off + high + BEYOND + 0.8
         for note, railed in zip(here, on_rails(measured, (), grown), strict=True):
             # Below, the figure stands between the thing and its line; above, beyond the line: always over the line.
-            first = FIRST + (high + FROM_LINE if outward < 0 else 0.0)
+            first = FIRST + (high + off if outward < 0 else 0.0)
             y = edge + outward * (first + railed.rail * pitch)
             start = note.y * scale + outward * OFF_THE_THING
             for x in (note.start * scale, note.end * scale):
                 items.append(Line(LineType.THIN, x, start, x, y + outward * BEYOND))
             ends = ((note.start * scale, y), (note.end * scale, y))
             items += _line(ends, railed, ((railed.line[0], y), (railed.line[1], y)), grown)
-            items.append(Text(railed.centre, y + FROM_LINE + DESCENT * size, note.text, size, Anchor.MIDDLE))
+            items.append(Text(railed.centre, y + off + DESCENT * size, note.text, size, Anchor.MIDDLE))
     return items
 
 
@@ -78,6 +79,8 @@ def rises(
 
 def heights(note: Heights, drawn: Sequence[Item], scale: float, size: float, grown: float, most: float) -> list[Item]:
     """Heights over one origin; their figures, in a column beside the line, keep clear of one another."""
+    if not note.places:
+        return []
     outward = -1 if note.side == "left" else 1
     labels = [Label(text, (note.x + outward * OFF_THE_THING / scale, y), note.side) for y, text in note.places]
     figures = column(labels, scale, size, most)
@@ -92,7 +95,12 @@ def heights(note: Heights, drawn: Sequence[Item], scale: float, size: float, gro
         Ring(LineType.THIN, x, origin, ORIGIN * grown),
         Line(LineType.THIN, x, min(origin, *ends), x, max(origin, *ends)),
     ]
-    items += [head((x, origin), (x, y), grown) for y in ends if y != origin]
+    for y in ends:
+        if y != origin:  # a head that has no room before the origin's ring points back at its height from beyond
+            way = 1 if (y > origin) == (abs(y - origin) > (ORIGIN + HEAD) * grown) else -1
+            items.append(head((x, y - way), (x, y), grown))
+            if way * (y - origin) < 0:
+                items.append(Line(LineType.THIN, x, y, x, y - way * TAIL * grown))
     edge = x + outward * (BEYOND + 1.0)
     return [*items, *set_column(figures, scale, size, edge, -outward, grown, gutter=3.0, dots=False)]
 

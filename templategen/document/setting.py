@@ -9,7 +9,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
-from ..drawing import CAP, DESCENT, Anchor, Bounds, Item, Line, LineType, Ring, Text, width_of, wrap
+from ..drawing import CAP, DESCENT, Anchor, Bounds, Item, Line, LineType, Ring, Text, tied, width_of, wrap
 from .columns import LEADING, column, set_column
 from .dimensions import heights, rises, spans
 from .shapes import drawn, hatched, meets_line, meets_ring, moved, points_of
@@ -112,6 +112,9 @@ class _Attempt:
         """Every note in its place; those that found no room where they are meant to be."""
         scale, size, grown = self._scale, self._size, self._grown
         labels = [note for note in notes if isinstance(note, Label)]
+        running = [n for n in notes if isinstance(n, Running)]
+        for each in running:  # first, since on a thin thing they reach below it
+            self.items += self._ticks(each)
         self.items += spans([n for n in notes if isinstance(n, Span)], self.items, scale, size, grown)
         for note in notes:
             if isinstance(note, Heights):
@@ -120,17 +123,14 @@ class _Attempt:
             passing = [label.at[1] * scale for label in labels if label.side == side]
             rising = [n for n in notes if isinstance(n, Rise) and n.side == side]
             self.items += rises(rising, self.items, passing, scale, size, grown)
-        running = [n for n in notes if isinstance(n, Running)]
-        for note in running:
-            self.items += self._ticks(note)
         box = _extent(self.items)
         for inward, edge, side in ((1, box.left, "left"), (-1, box.right, "right")):
             here = [label for label in labels if label.side == side]
             if here:
                 set_here = column(here, scale, size, self._most)
                 self.items += set_column(set_here, scale, size, float(edge), inward, grown)
-        for note in running:
-            self.items += self._names(note)
+        for each in running:
+            self.items += self._names(each)
         return [note for note in notes if isinstance(note, Within) and not self._written(note)]
 
     def _ticks(self, note: Running) -> Iterator[Item]:
@@ -146,17 +146,21 @@ class _Attempt:
         """Names under the marks, in the row where most have room; those at the ends may stand a little farther in."""
         top = note.y * self._scale - TICK * self._grown - NEAR - 0.2
         best: list[Text] = []
+        left, right = (place * self._scale for place in (note.places[0][0], note.places[-1][0]))
+        near = self._near(Bounds(left - 9, top - 5 * LEADING * self._size, right + 9, top))
         for row in range(4):
             base = top - CAP * self._size - row * LEADING * self._size
             kept: list[Text] = []
             for (place, name), inward in self._in_order(note):
                 for shift in (0.0, 0.8 * inward, 1.6 * inward):
                     text = Text(place * self._scale + shift, base, name, self._size, Anchor.MIDDLE)
-                    if self._free(text.bounds) and not any(text.bounds.meets(other.bounds, 1.2) for other in kept):
+                    if _free(text.bounds, near) and not any(text.bounds.meets(other.bounds, 1.2) for other in kept):
                         kept.append(text)
                         break
             if len(kept) > len(best):
                 best = kept
+            if len(best) == len(note.places):
+                break
         return best
 
     @staticmethod
@@ -166,24 +170,18 @@ class _Attempt:
         ends = [(first, 1.0)] + ([(others[-1], -1.0)] if others else [])
         return ends + [(place, 0.0) for place in others[:-1]]
 
-    def _free(self, box: Bounds) -> bool:
-        """Whether words in ``box`` would touch nothing that is there."""
-        for item in self.items:
-            if isinstance(item, Line):
-                if meets_line(box, item, NEAR):
-                    return False
-            elif isinstance(item, Ring):
-                if meets_ring(box, item, NEAR):
-                    return False
-            elif box.meets(item.bounds, NEAR):
-                return False
-        return True
+    def _near(self, box: Bounds) -> list[Item]:
+        """All that words inside ``box`` might touch."""
+        return [item for item in self.items if box.meets(item.bounds, NEAR)]
 
     def _written(self, note: Within) -> bool:
         """Whether the words found room inside their rectangle; they are set there if so."""
         size, scale = self._size, self._scale
         (x1, y1), (x2, y2) = note.low, note.high
         left, right, low, high = x1 * scale, x2 * scale, y1 * scale, y2 * scale
+        if max(width_of(word, size) for word in tied(note.text).split(" ")) > right - left - 2 * NEAR:
+            return False
+        near = self._near(Bounds(left, low, right, high))
         for lines in dict.fromkeys(((note.text,), wrap(note.text, size, right - left - 2 * NEAR))):
             wide = max(width_of(line, size) for line in lines)
             tall = (len(lines) - 1) * LEADING * size + (CAP + DESCENT) * size
@@ -193,7 +191,7 @@ class _Attempt:
                 for across in (0.5, 0.25, 0.75, 0.0, 1.0):
                     bottom = low + NEAR + (high - low - 2 * NEAR - tall) * part
                     start = left + NEAR + (right - left - 2 * NEAR - wide) * across
-                    if self._free(Bounds(start, bottom, start + wide, bottom + tall)):
+                    if _free(Bounds(start, bottom, start + wide, bottom + tall), near):
                         top = bottom + tall - CAP * size
                         middle = start + wide / 2
                         self.items += [
@@ -202,6 +200,20 @@ class _Attempt:
                         ]
                         return True
         return False
+
+
+def _free(box: Bounds, items: Sequence[Item]) -> bool:
+    """Whether words in ``box`` would touch none of ``items``."""
+    for item in items:
+        if isinstance(item, Line):
+            met = meets_line(box, item, NEAR)
+        elif isinstance(item, Ring):
+            met = meets_ring(box, item, NEAR)
+        else:
+            met = box.meets(item.bounds, NEAR)
+        if met:
+            return False
+    return True
 
 
 def _beside(note: Within) -> Label:

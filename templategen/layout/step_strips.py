@@ -27,7 +27,9 @@ _TALLEST_STEP, _TALLEST = 62.0, 100.0
 page, and two pictures."""
 _APART = 2.4
 """Between one step and the next, in mm."""
-_NEARLY = 0.7
+_BEFORE = 2.0
+"""Mm between words and the title of a picture below them."""
+_NEARLY = 0.6
 """Pictures go side by side where none loses more than this of its height by it."""
 
 
@@ -117,11 +119,13 @@ def _(block: Pictures, width: float, sizes: Sizes) -> Iterator[Strip]:
     """Side by side where none gets much smaller by it, else one below the other; each under its title."""
     tallest = _TALLEST * min(sizes.grown, 1.3)
     alone = [set_view(view, width, sizes.small, tallest) for view in block.views]
-    for share in (0.5, 0.4, 0.6) if len(block.views) == 2 else ():
-        parts = (share * width - _GUTTER / 2, (1 - share) * width - _GUTTER / 2)
-        both = [set_view(v, part, sizes.small, tallest) for v, part in zip(block.views, parts, strict=True)]
-        if all(each.height >= _NEARLY * whole.height for each, whole in zip(both, alone, strict=True)):
-            yield _row(block.views, both, (0.0, parts[0] + _GUTTER), parts, sizes)
+    if len(block.views) > 1:
+        room = width - _GUTTER * (len(block.views) - 1)
+        parts = [room * each.width / sum(other.width for other in alone) for each in alone]
+        beside = [set_view(v, part, sizes.small, tallest) for v, part in zip(block.views, parts, strict=True)]
+        if all(each.height >= _NEARLY * whole.height for each, whole in zip(beside, alone, strict=True)):
+            lefts = [sum(parts[:i]) + i * _GUTTER for i in range(len(parts))]
+            yield _row(block.views, beside, lefts, parts, sizes)
             return
     for view, setting in zip(block.views, alone, strict=True):
         yield _row((view,), (setting,), (0.0,), (width,), sizes)
@@ -135,7 +139,7 @@ def _row(
     above = max(height for height, _ in titles) + 2.0
     items: list[Item] = []
     for (_, title), setting, left in zip(titles, settings, lefts, strict=True):
-        items += [moved(line, left, 0) for line in title]
-        items += _put(setting, left, -above, sizes)
+        items += [moved(line, left, -_BEFORE) for line in title]
+        items += _put(setting, left, -_BEFORE - above, sizes)
     below = max(setting.height + _told(setting, sizes) for setting in settings)
-    return Strip(above + below + 4.0, tuple(items))
+    return Strip(_BEFORE + above + below + 4.0, tuple(items))

@@ -57,6 +57,11 @@ _MEANING_COLUMN = 0.32
 """Of what the readings leave; what to do has the rest."""
 _LABEL_COLUMN = 0.26
 _VALUE_COLUMN = 0.32
+_SIDE_BY_SIDE = 12.5
+"""Numbers and their working stand side by side where a column is this many times as wide, in mm, as the type is high,
+in points: our choice."""
+_VALUE_AT = 0.55
+"""Where else the value begins, of the width."""
 _TWO_COLUMNS = 12.0
 """Points are set in two columns where a column is this many times as wide, in mm, as the type is high, in points."""
 _TO_WRITE_ON = 9.0
@@ -132,7 +137,12 @@ def _(block: Numbers, width: float, sizes: Sizes) -> Iterator[Strip]:
 
 
 def _number_row(row: NumberRow, width: float, sizes: Sizes) -> Strip:
-    """Label, value and working in three columns, each wrapped in its own."""
+    """Label, value and working in three columns, each wrapped in its own; in large type the working below them."""
+    if width < _SIDE_BY_SIDE * sizes.body:
+        value_at = width * _VALUE_AT
+        height, items = _beside(row, value_at, width, sizes)
+        below, working = lines_of(row.working, sizes.small, 6.0, width) if row.working else (0.0, [])
+        return Strip(height + below + 1.6, (*items, *(moved(item, 0, -height) for item in working)))
     value_at = width * _LABEL_COLUMN
     working_at = width * (_LABEL_COLUMN + _VALUE_COLUMN)
     columns = [
@@ -144,25 +154,36 @@ def _number_row(row: NumberRow, width: float, sizes: Sizes) -> Strip:
     return Strip(height + 0.9, tuple(item for _, items in columns for item in items))
 
 
+def _beside(row: NumberRow, value_at: float, end: float, sizes: Sizes) -> tuple[float, list[Item]]:
+    """Label and value side by side; their height."""
+    label, below = lines_of(row.label, sizes.body, 0, value_at - 2)
+    value, beside = lines_of(row.value, sizes.body, value_at, end, bold=True)
+    return max(label, value), [*below, *beside]
+
+
 @strips.register
 def _(block: Blanks, width: float, sizes: Sizes) -> Iterator[Strip]:
     """A line to write on for each thing to be measured, up to as many as there is room for."""
-    value_at, blank_at = width * 0.41, width * 0.64
-    blanks = min(block.times, MOST_BLANKS)
-    each = (width - blank_at) / blanks
+    beside = width >= _SIDE_BY_SIDE * sizes.body
+    value_at, end, left = (width * 0.41, width * 0.64 - 2, width * 0.64) if beside else (width * _VALUE_AT, width, 0.0)
     for row in block.rows:
-        label = lines_of(row.label, sizes.body, 0, value_at - 2)
-        value = lines_of(row.value, sizes.body, value_at, blank_at - 2, bold=True)
-        height = max(label[0], value[0], 7.0)
+        height, items = _beside(row, value_at, end, sizes)
         base = -sizes.body * LEADING * 0.75 - 0.4
-        places: list[Item] = []
-        for i in range(blanks):
-            left = blank_at + i * each
-            if blanks > 1:
-                places.append(Text(left, base + 0.4, str(i + 1), sizes.small))
-            start = left + (3 if blanks > 1 else 0)
-            places.append(Line(LineType.THIN, start, base, left + each - 3, base))
-        yield Strip(height + 1.0, (*label[1], *value[1], *places))
+        if not beside:
+            base -= height + 2.0
+            height += _TO_WRITE_ON * sizes.grown
+        places = _places(min(block.times, MOST_BLANKS), left, width, base, sizes)
+        yield Strip(max(height, 7.0) + 1.0, (*items, *places))
+
+
+def _places(count: int, start: float, end: float, base: float, sizes: Sizes) -> Iterator[Item]:
+    """Lines to write on side by side, numbered where there are several."""
+    each = (end - start) / count
+    for i in range(count):
+        left = start + i * each
+        if count > 1:
+            yield Text(left, base + 0.4, str(i + 1), sizes.small)
+        yield Line(LineType.THIN, left + (3 * sizes.grown if count > 1 else 0), base, left + each - 3, base)
 
 
 @strips.register

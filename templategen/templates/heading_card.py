@@ -8,7 +8,7 @@ from math import ceil
 from ..drawing import Drawing, Lane, LineType, Mark, path
 from ..planning import Plan
 from .gauge_lines import rule_of
-from .headings import HEADING_WORDS
+from .headings import HEADING_CAPTIONS
 from .registering import AT_EDGE, AT_OTHER_EDGE
 from .ruled import SHORTEST, Rule, rule
 
@@ -38,7 +38,7 @@ def draw(plan: Plan) -> list[Drawing]:
             name="heading card",
             caption=(
                 "Lay the panel with its top edge nearest to you, the base edge on it.",
-                *HEADING_WORDS[heading.style].card(plan, heading),
+                *HEADING_CAPTIONS[heading.style].card(plan, heading),
             ),
             up="towards the hem",
             start=Fraction(0),

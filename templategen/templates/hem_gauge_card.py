@@ -11,7 +11,7 @@ from ..drawing import Anchor, Drawing, Item, Lane, LineType, Mark, Text, path
 from ..lengths import Length, Tape
 from ..planning import Plan
 from .gauge_lines import rule_of
-from .hems import HEM_WORDS
+from .hems import HEM_CAPTIONS
 from .registering import AT_EDGE, AT_OTHER_EDGE
 from .ruled import SHORTEST, Rule, rule
 
@@ -43,7 +43,7 @@ def draw(plan: Plan) -> list[Drawing]:
     return [
         Drawing(
             name="hem gauge card",
-            caption=HEM_WORDS[plan.hem.style].card(plan, plan.hem),
+            caption=HEM_CAPTIONS[plan.hem.style].card(plan, plan.hem),
             up="towards the heading",
             start=Fraction(0),
             end=end,

@@ -2,13 +2,8 @@
 
 from __future__ import annotations
 
-from typing import Literal
-
 from ..lengths import Length
 from ..planning import Plan
-
-Step = tuple[str, bool | Literal["bought"]]
-"""What is done, and whether it is done on every panel; "bought" on every one that was bought, before it is split."""
 
 
 def unit_of(plan: Plan) -> str:

@@ -8,7 +8,7 @@ from fractions import Fraction
 
 from ..drawing import Drawing, Line, LineType
 from ..planning import Plan
-from .headings import HEADING_WORDS
+from .headings import HEADING_CAPTIONS
 from .said import unit_of
 
 TICK = 10
@@ -46,5 +46,5 @@ def keys_to_reading(plan: Plan, distances: Sequence[str], zero: str) -> tuple[st
     return (
         f"Distances: {unit_of(plan)} from {zero}.",
         *signs,
-        *HEADING_WORDS[plan.heading.style].strip(plan, plan.heading),
+        *HEADING_CAPTIONS[plan.heading.style].strip(plan, plan.heading),
     )

@@ -1,1 +1,1 @@
-"""Plan to document: the work in its order, said and drawn."""
+"""The work order: what is done, step by step, to make what was planned, in words and boxes to tick."""

@@ -13,13 +13,18 @@ from ..document.blocks import (
     Block,
     Figure,
     Findings,
+    Gate,
     Heading,
+    Lines,
     NumberRow,
     Numbers,
     Paragraph,
+    Pictures,
+    Points,
     Remark,
     Step,
 )
+from ..document.view import View
 from ..drawing import tied
 
 WIDTH = 78
@@ -68,9 +73,47 @@ def _(block: Remark) -> Iterator[str]:
 
 
 @_lines.register
+def _(block: Points) -> Iterator[str]:
+    for row in block.rows:
+        yield from _wrap(row, "- ", "  ")
+    yield ""
+
+
+@_lines.register
+def _(block: Gate) -> Iterator[str]:
+    yield "=" * WIDTH
+    yield from _wrap(block.text)
+    yield "=" * WIDTH
+    yield ""
+
+
+@_lines.register
+def _(block: Lines) -> Iterator[str]:
+    yield f"{block.words}:"
+    yield from ["_" * WIDTH] * block.count
+    yield ""
+
+
+@_lines.register
+def _(block: Pictures) -> Iterator[str]:
+    for view in block.views:
+        yield from _picture(view)
+    yield ""
+
+
+def _picture(view: View, indent: str = "") -> list[str]:
+    """What there is to be seen, in words."""
+    return _wrap(f"Picture: {view.spoken}", indent, f"{indent}  ")
+
+
+@_lines.register
 def _(block: Numbers) -> Iterator[str]:
+    if block.name:
+        yield from _wrap(f"{block.name}:")
     for row in block.rows:
         yield from _number_row(row)
+    if block.name:
+        yield ""
 
 
 @_lines.register
@@ -78,6 +121,7 @@ def _(block: Blanks) -> Iterator[str]:
     blanks = "  ".join(["________"] * min(block.times, MOST_BLANKS))
     for row in block.rows:
         yield from _number_row(NumberRow(row.label, f"{row.value}   measured: {blanks}"))
+    yield ""
 
 
 @_lines.register
@@ -103,10 +147,16 @@ def _number_row(row: NumberRow) -> Iterator[str]:
 @_lines.register
 def _(block: Step) -> Iterator[str]:
     lead = f"{block.number}. "
-    yield from _wrap(block.text, lead, " " * len(lead))
+    indent = " " * len(lead)
+    yield from _wrap(f"{block.title}. {block.text}" if block.title else block.text, lead, indent)
+    if block.templates:
+        called = "Template" if len(block.templates) == 1 else "Templates"
+        yield from _wrap(f"{called}: {'; '.join(block.templates)}.", indent, f"{indent}  ")
+    if block.view:
+        yield from _picture(block.view, indent)
     if block.boxes:
         numbered = [f"[{_TIE}]{_TIE}{i}" for i in range(1, min(block.boxes, MOST_BOXES) + 1)]
         boxes = "  ".join(numbered) if block.boxes > 1 else f"[{_TIE}]"
         more = f"  ... of {block.boxes}" if block.boxes > MOST_BOXES else ""
-        yield from _wrap(f"{block.each} {boxes}{more}".strip(), " " * len(lead), " " * 9)
+        yield from _wrap(f"{block.each} {boxes}{more}".strip(), indent, " " * 9)
     yield ""

@@ -28,6 +28,7 @@ STOREYS = [
     ["layout"],
     ["writers"],
     ["checking"],
+    ["options"],
     ["making"],
     ["adjusting"],
     ["remaking"],

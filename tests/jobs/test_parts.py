@@ -7,6 +7,7 @@ from typing import Any
 
 import pytest
 from hypothesis import HealthCheck, given, settings
+from templategen.templates.job_order import words
 
 from templategen import draw_templates, make_plan
 from templategen.document.blocks import Heading, Remark, Step
@@ -14,7 +15,6 @@ from templategen.drawing import Drawing
 from templategen.planning import JobPlan, make_job_plan, record_of, tell
 from templategen.spec import read_job
 from templategen.templates import Choices
-from templategen.templates.job_order import words
 from templategen.templates.together import draw_job
 from tests.strategies import jobs
 

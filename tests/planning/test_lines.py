@@ -7,13 +7,13 @@ from typing import Any
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
+from templategen.templates.work_order import words
 
 from templategen.lengths import inches
 from templategen.planning import make_plan, tell_plan
 from templategen.planning.lines import LINES
 from templategen.spec import FIELDS, Spec
 from templategen.templates import draw_templates
-from templategen.templates.work_order import words
 from templategen.writers.text import text as as_text
 from tests.strategies import workshop_specs
 

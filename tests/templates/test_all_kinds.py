@@ -6,13 +6,13 @@ from itertools import pairwise
 from typing import Any
 
 import pytest
+from templategen.templates.work_order import words
 
 from templategen import Choices, draw_templates
 from templategen.document.blocks import Blanks, Step
 from templategen.drawing import Bounds, Drawing, Text
 from templategen.errors import Refusal
 from templategen.planning import Plan, make_plan
-from templategen.templates.work_order import words
 from tests.planning.building import READING_ROOM, job
 
 LEFT_OUT = {path: None for path in READING_ROOM if path.startswith("heading.")}

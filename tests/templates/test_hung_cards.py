@@ -9,6 +9,7 @@ from typing import Any
 
 import pytest
 from hypothesis import HealthCheck, given, settings
+from templategen.templates.work_order import words
 
 from templategen import Choices, draw_templates, make_plan
 from templategen.document.blocks import Step
@@ -16,7 +17,6 @@ from templategen.drawing import Drawing, Line, LineType, Text
 from templategen.lengths import inches
 from templategen.planning import Plan
 from templategen.planning.headings.tabs import TabPlan
-from templategen.templates.work_order import words
 from tests.planning.building import job
 from tests.planning.hung_jobs import changes
 from tests.planning.test_points import HOOKS, RINGS, TRACK

@@ -5,12 +5,12 @@ from __future__ import annotations
 from typing import Any
 
 import pytest
+from templategen.templates.work_order import words
 
 from templategen.document.blocks import Step
 from templategen.drawing import Drawing, Line, LineType
 from templategen.lengths import inches
 from templategen.templates.mitre_card import draw
-from templategen.templates.work_order import words
 from tests.planning.building import planned
 
 MITRE = {"sides.mitre": True, "sides.hem": "1 in", "sides.turn_under": "1 in", "hem.turn_under": "1 in"}

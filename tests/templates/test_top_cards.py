@@ -6,6 +6,7 @@ import re
 
 import pytest
 from hypothesis import HealthCheck, given, settings
+from templategen.templates.work_order import words
 
 from templategen import Choices, Options, draw_templates, make_kit, make_plan
 from templategen.document.blocks import Step
@@ -14,7 +15,6 @@ from templategen.planning import Plan
 from templategen.planning.headings.casing import CasingPlan
 from templategen.planning.headings.gathering_tape import TapePlan
 from templategen.spec import Spec
-from templategen.templates.work_order import words
 from tests.planning.tops import casing, tape, top_specs
 from tests.proof.crossing import crossed
 

@@ -6,6 +6,7 @@ import re
 from pathlib import Path
 
 import pytest
+from templategen.templates.work_order import words
 
 from templategen import kit_files, make_plan, read_spec
 from templategen.document.blocks import (
@@ -21,7 +22,6 @@ from templategen.document.blocks import (
     Step,
 )
 from templategen.drawing import capitalised
-from templategen.templates.work_order import words
 from templategen.writers.text import WIDTH, text
 
 EXAMPLES = Path(__file__).parents[2] / "out_examples"

@@ -1,4 +1,4 @@
-"""The words of each kind of heading, a module each and a line each in the table."""
+"""What is written on the templates of each kind of heading, a module each and a line each in the table."""
 
 from __future__ import annotations
 
@@ -7,16 +7,16 @@ from collections.abc import Mapping
 from .back_loops import BACK_LOOPS
 from .casing import CASING
 from .eyelets import EYELETS
-from .face import AnyWords, HeadingWords
+from .face import AnyCaptions, HeadingCaptions
 from .gathering_tape import GATHERING_TAPE
 from .hooks import HOOKS
 from .pleats import BOX_PLEATS, INVERTED_BOX_PLEATS, PINCH_PLEATS
 from .rings import RINGS
 from .tabs import TABS
 
-HEADING_WORDS: Mapping[str, AnyWords] = {
-    words.name: words
-    for words in (
+HEADING_CAPTIONS: Mapping[str, AnyCaptions] = {
+    captions.name: captions
+    for captions in (
         CASING,
         BACK_LOOPS,
         TABS,
@@ -31,4 +31,4 @@ HEADING_WORDS: Mapping[str, AnyWords] = {
 }
 """By style, as in a spec."""
 
-__all__ = ["HEADING_WORDS", "AnyWords", "HeadingWords"]
+__all__ = ["HEADING_CAPTIONS", "AnyCaptions", "HeadingCaptions"]

@@ -1,37 +1,10 @@
-"""What is said of a casing stitched anew."""
+"""What is written of a casing stitched anew."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
 from ...planning import Plan
 from ...planning.headings.casing import CasingPlan
-from ..choices import Choices
-from ..said import Step, plain
-from .face import HeadingWords
-
-
-def made(plan: Plan, casing: CasingPlan) -> str:
-    """How deep it is."""
-    header = f" under a header of {plain(plan, casing.header)}" if casing.header else ""
-    return f"with a casing {plain(plan, casing.depth)} deep{header}"
-
-
-def steps(plan: Plan, casing: CasingPlan, choices: Choices) -> Iterator[Step]:
-    """The rows that are unpicked, and those that are stitched."""
-    if casing.unpicked:
-        rows = " and ".join(plain(plan, row) for row in casing.unpicked)
-        yield f"Unpick the old stitching {rows} below the top edge: it would stop the rod.", True
-    if not casing.new_rows:
-        yield "The casing is stitched as it is to be: look whether its rows still hold.", True
-        return
-    said = {casing.header: "under the header", casing.stitch_line: "for the casing's stitch line"}
-    where = " and again ".join(f"{plain(plan, row)} below the top edge, {said[row]}" for row in casing.new_rows)
-    yield (
-        "Lay the casing card's upper edge on the panel's top edge, here and there along it, and mark its lines. Stitch "
-        f"right across, through both layers, {where}. Leave the ends open for the rod.",
-        True,
-    )
+from .face import HeadingCaptions
 
 
 def _strip(plan: Plan, casing: CasingPlan) -> tuple[str, ...]:
@@ -39,4 +12,4 @@ def _strip(plan: Plan, casing: CasingPlan) -> tuple[str, ...]:
     return ()
 
 
-CASING = HeadingWords(name="casing", made=made, hung="its casing", steps=steps, strip=_strip, holds_the_fold=True)
+CASING = HeadingCaptions(name="casing", strip=_strip)

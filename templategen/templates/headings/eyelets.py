@@ -1,20 +1,11 @@
-"""What is said of eyelets."""
+"""What is written of eyelets."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
 from ...planning import Plan
 from ...planning.headings.eyelets import EyeletPlan
-from ..choices import Choices
-from ..said import Step, plain
-from .face import HeadingWords
-from .marking import marking
-
-
-def made(plan: Plan, eyelets: EyeletPlan) -> str:
-    """How many there are, and how wide."""
-    return f"with {eyelets.count} eyelets along its top, {plain(plan, eyelets.inside)} wide inside"
+from ..said import plain
+from .face import HeadingCaptions
 
 
 def strip(plan: Plan, eyelets: EyeletPlan) -> tuple[str, ...]:
@@ -25,38 +16,4 @@ def strip(plan: Plan, eyelets: EyeletPlan) -> tuple[str, ...]:
     )
 
 
-def steps(plan: Plan, eyelets: EyeletPlan, choices: Choices) -> Iterator[Step]:
-    """Stiffening, marks, circles, one ring on a scrap, rings, rod."""
-    yield (
-        f"Slip stiffening {plain(plan, eyelets.band)} deep between the two layers of the top, right up to the top edge "
-        "and from side to side, and fix it there. Unpick rows of stitching that a ring would stand on.",
-        True,
-    )
-    yield marking(plan, choices, "the back of the panel"), True
-    yield (
-        "At each mark lay the eyelet card's upper edge on the panel's top edge, its line on the mark: "
-        f"for a punch, prick its cross through, {plain(plan, eyelets.centre)} below the top edge; for scissors, cut "
-        f"its circle out first, {plain(plan, eyelets.cut_circle)} across, and draw round inside it.",
-        True,
-    )
-    yield (
-        "Try one ring on a scrap of the same cloth, doubled and stiffened: cut the circle, close the ring, pull at it. "
-        "If the cloth slips out or bunches, the circle is wrong: look at the packet, and put it right in the "
-        "measurements.",
-        False,
-    )
-    yield (
-        f"Punch the {eyelets.count} circles, or cut them just inside their lines with small sharp scissors from the "
-        "middle outwards, all layers together. Put the rings' fronts in from the right side and close the backs on "
-        "them.",
-        True,
-    )
-    if not eyelets.count % 2:
-        yield (
-            "Put the rod in from the back through the first eyelet, out through the second, and so on: both side edges "
-            "then turn to the wall.",
-            True,
-        )
-
-
-EYELETS = HeadingWords(name="eyelets", made=made, hung="its eyelets", steps=steps, strip=strip)
+EYELETS = HeadingCaptions(name="eyelets", strip=strip)

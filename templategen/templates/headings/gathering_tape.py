@@ -1,21 +1,11 @@
-"""What is said of a gathering tape."""
+"""What is written of a gathering tape."""
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
-from ...lengths.counting import plural
 from ...planning import Plan
 from ...planning.headings.gathering_tape import TapePlan
-from ..choices import Choices
-from ..said import Step, plain
-from .face import HeadingWords
-from .marking import marking
-
-
-def made(plan: Plan, tape: TapePlan) -> str:
-    """How far it is drawn up."""
-    return f"with a gathering tape that draws it up to {plain(plan, tape.gathered)}"
+from ..said import plain
+from .face import HeadingCaptions
 
 
 def strip(plan: Plan, tape: TapePlan) -> tuple[str, ...]:
@@ -23,48 +13,4 @@ def strip(plan: Plan, tape: TapePlan) -> tuple[str, ...]:
     return (f"Divisions: drawn up, they stand {plain(plan, tape.gathered_division)} apart.",)
 
 
-def steps(plan: Plan, tape: TapePlan, choices: Choices) -> Iterator[Step]:
-    """Tape, rows of stitching, divisions, cords, hooks."""
-    pulled = tape.given.cord_side
-    knotted = "leading" if pulled == "return" else "return"
-    yield (
-        f"Cut {plural(plan.panels, 'piece')} of tape {plain(plan, tape.tape_length)} long. The pockets up, at the end "
-        f"for the {knotted} edge draw the cords out at the back of the tape and knot each; at the end for the {pulled} "
-        "edge draw them out at the front and leave them free.",
-        False,
-    )
-    turned = (
-        f"Turn {plain(plan, tape.given.tape_turn)} of it in at each end, the knots inside the turn. "
-        if tape.given.tape_turn
-        else ""
-    )
-    yield (
-        "Lay the tape card's upper edge on the panel's top edge, here and there along it, and mark the tape's upper "
-        f"edge. Lay the tape on the marks, {plain(plan, tape.top)} below the top edge, the pockets towards you. "
-        f"{turned}Pin it.",
-        True,
-    )
-    yield (
-        "Stitch along the upper edge and along the lower edge, both rows in the same direction so that the cloth does "
-        f"not pull askew, and across both ends. At the {pulled} edge no stitch may catch a cord.",
-        True,
-    )
-    yield marking(plan, choices, "the tape", "every division"), True
-    yield (
-        f"Mark the rod or track where the panel goes in {len(tape.marks) + 1} equal parts, each "
-        f"{plain(plan, tape.gathered_division)}. Pull the cords together from the {pulled} edge until the panel is "
-        f"{plain(plan, tape.gathered)} wide, and push the gathers along until every division comes to its place. Tie "
-        "the cords in a bow and do not cut them: the panel is let out flat to be washed. Tuck them away, with no loop "
-        "hanging.",
-        True,
-    )
-    yield (
-        f"Put {plural(tape.hooks, 'hook')} in the pockets, one at either end and the others "
-        f"{plain(plan, tape.hook_pitch)} apart, all in one row: {plain(plan, tape.hook_set)} below the top edge.",
-        True,
-    )
-
-
-GATHERING_TAPE = HeadingWords(
-    name="gathering tape", made=made, hung="its hooks", steps=steps, strip=strip, holds_the_fold=True
-)
+GATHERING_TAPE = HeadingCaptions(name="gathering tape", strip=strip)

@@ -1,4 +1,4 @@
-"""The words of each kind of hem, a module each and a line each in the table."""
+"""What is written on the templates of each kind of hem, a module each and a line each in the table."""
 
 from __future__ import annotations
 
@@ -6,13 +6,13 @@ from collections.abc import Mapping
 
 from .double_fold import DOUBLE_FOLD
 from .equal_fold import EQUAL_FOLD
-from .face import AnyWords, HemWords
+from .face import AnyCaptions, HemCaptions
 from .sewn_on import BORDER, FACED
 from .single_fold import SINGLE_FOLD
 
-HEM_WORDS: Mapping[str, AnyWords] = {
-    words.name: words
-    for words in (
+HEM_CAPTIONS: Mapping[str, AnyCaptions] = {
+    captions.name: captions
+    for captions in (
         DOUBLE_FOLD,
         EQUAL_FOLD,
         SINGLE_FOLD,
@@ -22,4 +22,4 @@ HEM_WORDS: Mapping[str, AnyWords] = {
 }
 """By style, as in a spec."""
 
-__all__ = ["HEM_WORDS", "AnyWords", "HemWords"]
+__all__ = ["HEM_CAPTIONS", "AnyCaptions", "HemCaptions"]

@@ -1,8 +1,8 @@
-"""What is said of a double fold of equal turns."""
+"""What is written of a double fold of equal turns."""
 
 from __future__ import annotations
 
 from . import double_fold
-from .face import HemWords
+from .face import HemCaptions
 
-EQUAL_FOLD = HemWords(name="equal double fold", card=double_fold.card, steps=double_fold.steps)
+EQUAL_FOLD = HemCaptions(name="equal double fold", card=double_fold.card)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from ...document.blocks import Pictures
 from ...document.view import Hatch, Heights, Label, Note, Point, Rise, Running, Shape, Span, Stroke, View, Within
 from ...drawing import LineType
 from ...lengths import NOTHING, Length
@@ -55,10 +56,10 @@ def flat(plan: Plan) -> View:
     (x, y) = cuts[-1]
     notes: list[Note] = [
         Label(f"{line.name} line", floors[-1]),
-        Label("finish line: the new bottom edge", finishes[-1]),
+        Label("finish line", finishes[-1]),
         Label("cut line", (x, y)),
-        *([Label("stitching of the old hem", (wide, mm(panel.hem)))] if panel.hem else []),
-        *([Label("stitching of the old top", (wide, high - mm(doubled)))] if doubled else []),
+        *([Label("old hem", (wide, mm(panel.hem)))] if panel.hem else []),
+        *([Label("old top", (wide, high - mm(doubled)))] if doubled else []),
         Within("offcut", (0, lowest), (wide, max(lowest, min(y for _, y in cuts)))),
         Within(
             "wrong side, towards you", (0, max(y for _, y in (*floors, *finishes))), (wide, high - mm(doubled))
@@ -140,7 +141,7 @@ def hanging(plan: Plan) -> View:
     notes: list[Note] = [
         Label("rod", (wide + past, rod - thick / 2)),
         Label(line.the, (wide + past * 2, 0)),
-        Label("finished bottom edge", (wide, ends[-1])),
+        Label("new bottom edge", (wide, ends[-1])),
     ]
     heights = [(ends[0], figure(plan, drop.clearance))] if drop.clearance else []
     if spec.drop.rod_to_floor is not None:
@@ -181,3 +182,8 @@ def _hanging_said(plan: Plan, known: bool) -> str:
         spec.drop.rod_to_floor is not None
     ) else ""
     return f"The panel hangs from the rod. {long}Its finished bottom edge comes {away} {line.the}.{rod}"
+
+
+def overview(plan: Plan) -> Pictures:
+    """The job in two pictures: what it will be, and what is marked and cut for it."""
+    return Pictures((hanging(plan), flat(plan)))

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from ..planning import Plan
-from .said import Step, plain
+from ..templates.said import plain
+from .step import Step
 
 
 def refolding(plan: Plan, holds_the_fold: bool) -> Iterator[Step]:
@@ -14,28 +15,31 @@ def refolding(plan: Plan, holds_the_fold: bool) -> Iterator[Step]:
     if not top.refolded:
         return
     if cut:
-        yield (
+        yield Step(
+            "Cut the top",
             f"Draw a line right across {plain(plan, cut)} below the panel's top edge, with a long rule, and cut on it. "
             "Unpick what is left of the old heading and take its loose layers away.",
-            True,
         )
     elif top.doubled:
-        yield "Unpick the stitching of the old top, let it down and press it flat: its raw edge is now the top.", True
+        yield Step(
+            "Let down",
+            "Unpick the stitching of the old top, let it down and press it flat: its raw edge is now the top.",
+        )
     if not top.needed:
-        yield "Bind or zigzag the raw edge of the top closely: the new heading does not fold it over.", True
+        yield Step("Neaten", "Bind or zigzag the raw edge of the top closely: the new heading does not fold it over.")
         return
-    edge, first, draw = "raw edge", "", "draw"
+    edge, first = "raw edge", ""
     if turn:
         first = (
-            f"draw a line {plain(plan, 2 * turn)} from the raw edge, bring the edge to it and press: "
+            f"Draw a line {plain(plan, 2 * turn)} from the raw edge, bring the edge to it and press: "
             f"{plain(plan, turn)} is turned under. "
         )
-        edge, draw = "fold", "Draw"
+        edge = "fold"
     held = "Pin it: the rows of the new heading hold it." if holds_the_fold else "Stitch it close to its lower edge."
-    yield (
-        f"The top, folded to the back: {first}{draw} a line {plain(plan, 2 * top.needed)} from the {edge}, bring the "
+    yield Step(
+        "Fold the top",
+        f"The top is folded to the back. {first}Draw a line {plain(plan, 2 * top.needed)} from the {edge}, bring the "
         f"{edge} to it and press: the top is {plain(plan, top.needed)} deep. {held} {_check(plan)}",
-        True,
     )
 
 
@@ -45,4 +49,4 @@ def _check(plan: Plan) -> str:
     if finished is None or not plan.drop.level:
         way = "above" if plan.top.lowered.mm < 0 else "below"
         return f"The new top edge lies {plain(plan, abs(plan.top.lowered))} {way} the old crease: check it there."
-    return f"From the new top edge to the pinned bottom edge it must measure {plain(plan, finished.value)}: check it."
+    return f"From the new top edge to the finished bottom edge it must measure {plain(plan, finished.value)}: check it."

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from ..planning import Plan
-from .said import Step, plain
+from ..templates.said import plain
+from .step import Step
 
 
 def tucking(plan: Plan) -> Iterator[Step]:
@@ -13,11 +14,11 @@ def tucking(plan: Plan) -> Iterator[Step]:
     if plan.shrinkage is None or plan.shrinkage.carried_in == "hem":
         return
     low, high = (plan.figures[key].value for key in ("tuck_lower_line", "tuck_upper_line"))
-    yield (
-        f"Tuck: on the back, draw two lines across, {plain(plan, low)} and {plain(plan, high)} above the finish line. "
+    yield Step(
+        "Tuck",
+        f"On the back, draw two lines across, {plain(plan, low)} and {plain(plan, high)} above the finish line. "
         f"Bring one to the other, so that a fold {plain(plan, plan.shrinkage.extra / 2)} deep stands on the back; "
         "stitch through both on the lines with long stitches, and press the fold down behind the hem.",
-        True,
     )
 
 
@@ -26,10 +27,12 @@ def letting_out(plan: Plan) -> Iterator[Step]:
     if plan.shrinkage is None:
         return
     if plan.shrinkage.carried_in == "tuck":
-        yield "When it has been washed and has shrunk: take out the tuck's stitches and press its lines flat.", True
+        yield Step(
+            "Let out", "When it has been washed and has shrunk: take out the tuck's stitches and press its lines flat."
+        )
         return
-    yield (
+    yield Step(
+        "Let down",
         "When it has been washed and has shrunk: unpick the hem, hang the panel, pin the hem anew, "
         f"{plain(plan, plan.shrinkage.hem_depth)} deep, and stitch it.",
-        True,
     )

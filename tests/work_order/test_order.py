@@ -5,9 +5,10 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Any
 
+from templategen.templates.work_order import words
+
 from templategen import Choices, make_plan, read_spec
 from templategen.document.blocks import Blanks, Remark, Step
-from templategen.templates.work_order import words
 
 EXAMPLE = (Path(__file__).parents[2] / "out_examples" / "east-window" / "spec.toml").read_text()
 UNEVEN = (Path(__file__).parents[2] / "out_examples" / "childrens-corner" / "spec.toml").read_text()

@@ -10,7 +10,8 @@ from ..planning import Plan
 from ..planning.extras import lining_shorter
 from ..planning.sides import folded_twice
 from ..planning.widths import kept_edge
-from .said import Step, plain
+from ..templates.said import plain
+from .step import Step
 
 
 def side_steps(plan: Plan) -> Iterator[Step]:
@@ -27,17 +28,18 @@ def side_steps(plan: Plan) -> Iterator[Step]:
         f"{_top_closed(plan)}"
     )
     if sides.split > 1:
-        yield (
-            f"Split each panel in {sides.split}, from top to bottom along the grain: the first cut {cut} from a side "
+        yield Step(
+            "Split",
+            f"Cut each panel in {sides.split}, from top to bottom along the grain: the first cut {cut} from a side "
             "edge, each other so that every inner piece is "
             f"{plain(plan, plan.width + 2 * plan.figures['side_allowance'].value)} wide. {hems}",
             "bought",
         )
         return
-    yield (
+    yield Step(
+        "Narrow",
         f"Cut the panel {cut} wide, along the grain, measured from its {kept_edge(plan.spec)} edge as seen from the "
         f"front, which stays. {hems}",
-        True,
     )
 
 
@@ -65,21 +67,22 @@ def corner_steps(plan: Plan) -> Iterator[Step]:
         if folded_twice(plan.shrinkage):
             cut = "Cut nothing away: the hem is let down later."
         beside_old = " Beside an old side hem use the card that says so." if _two_kinds(plan) else ""
-        yield (
-            f"Corners: at each corner take the pins out, open both pressed hems, and unpick an old side hem {up} up "
+        yield Step(
+            "Corners",
+            f"At each corner take the pins out, open both pressed hems, and unpick an old side hem {up} up "
             "from the raw edge. Lay the mitre card for that corner on the creases, mark its dashed line, fold the "
             f"corner in along it, press, turn both hems again and pin them: their edges meet in a seam "
             f"{seams} long.{beside_old} {cut}",
-            True,
+            uses=("mitre card",),
         )
     if "weights" in plan.counts:
         wide, long = (plain(plan, plan.figures[key].value) for key in ("weight_pocket", "weight_pocket_length"))
         between = f" and the others {plain(plan, plan.figures['weight_pitch'].value)} from centre to centre,"
-        yield (
-            f"Weights: sew {plural(plan.counts['weights'], 'weight')} into pockets cut {wide} wide and {long} "
+        yield Step(
+            "Weights",
+            f"Sew {plural(plan.counts['weights'], 'weight')} into pockets cut {wide} wide and {long} "
             "long and folded in half; hang one inside the hem at each corner"
             f"{between if plan.counts['weights'] > 2 else ','} sewn to the hem and not to the front.",
-            True,
         )
 
 
@@ -97,9 +100,9 @@ def lining_steps(plan: Plan) -> Iterator[Step]:
     length = plan.figures.get("lining_cut_length")
     cut = f"{plain(plan, abs(shorter))} {'shorter' if shorter >= NOTHING else 'longer'} than the panel"
     cut = f"{plain(plan, length.value)} long" if length else cut
-    yield (
-        f"Lining: cut it {cut} and {plain(plan, plan.figures['lining_width'].value)} wide when hemmed at its sides. "
+    yield Step(
+        "Lining",
+        f"Cut the lining {cut} and {plain(plan, plan.figures['lining_width'].value)} wide when hemmed at its sides. "
         f"Turn up a hem of {plain(plan, lining.hem)} with {plain(plan, lining.turn_under)} turned under; its edge "
         f"must hang {plain(plan, plan.figures['lining_above'].value)} above the panel's. Sew it in under the heading.",
-        True,
     )

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from ...planning import Plan
-from ..choices import Choices
+from ...templates import STRIP, Choices
+from ..step import Step
 
 
-def marking(plan: Plan, choices: Choices, place: str, each: str = "") -> str:
+def marking(plan: Plan, choices: Choices, place: str, each: str = "") -> Step:
     """How the strip is laid to the panel's top, ``place``, "the back of the casing": once, or half by half.
 
     ``each`` is what is marked, where it is not the centre of every thing that the heading has.
@@ -18,16 +19,20 @@ def marking(plan: Plan, choices: Choices, place: str, each: str = "") -> str:
         else ""
     )
     if not choices.half_strip:
-        return (
+        return Step(
+            "Mark",
             f"Pin {'a' if several else 'the'} spacing strip to {place}, its upper edge on the panel's "
-            f"top edge, its ends at the side edges. Mark {each}.{several}"
+            f"top edge, its ends at the side edges. Mark {each}.{several}",
+            uses=(STRIP,),
         )
     middle = f" That end is mark {plan.heading.count // 2 + 1} itself." if plan.heading.count % 2 else ""
-    return (
+    return Step(
+        "Mark",
         "Measure the panel's width and mark its centre on the top edge with a pin. The back towards you, pin "
         f"{'a' if several else 'the'} half strip to {place}, number 1 upright, its upper edge on the panel's top "
         "edge, its left end at the left side edge. Its other end must come to the centre; if not, measure the panel "
         f"again.{middle} Mark {each} of the left half. Turn the strip end for end, its other long "
         "edge to the top edge, so that the other numbers are upright and the same end lies at the centre; mark the "
-        f"right half.{several}"
+        f"right half.{several}",
+        uses=("half strip",),
     )

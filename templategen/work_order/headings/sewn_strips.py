@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from ...lengths import Length
 from ...planning import Plan
-from ..said import plain
+from ...templates.said import plain
 
 
 def sewn_strips(plan: Plan, width: Length) -> str:

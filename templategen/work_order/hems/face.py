@@ -1,0 +1,42 @@
+"""What is said of a hem."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from dataclasses import dataclass
+from typing import Any, Generic, TypeVar
+
+from ...planning import Plan
+from ...planning.plan import HemPlan
+from ...templates.said import plain
+from ..step import Step
+
+P = TypeVar("P", bound=HemPlan)
+CARD = ("hem gauge card",)
+
+
+def stitched(plan: Plan, hem: HemPlan) -> tuple[Step, ...]:
+    """A row of stitching, and the hem pressed."""
+    return (
+        Step(
+            "Sew",
+            f"Stitch the hem {plain(plan, hem.stitch_line)} above the finished edge. Take the pins out as you come to "
+            "them, and count them: as many must come out as went in.",
+        ),
+        Step("Press", "The finished hem once more, from the back."),
+    )
+
+
+@dataclass(frozen=True, slots=True)
+class HemWork(Generic[P]):
+    """The work on one kind of hem; P is its plan."""
+
+    name: str
+    """Its style in the spec."""
+    steps: Callable[[Plan, P], Iterator[Step]]
+    """How it is folded, in order, and pinned."""
+    sewing: Callable[[Plan, P], tuple[Step, ...]] = stitched
+    """How the pinned hem is fixed; the first of these steps is called what that is, "Sew"."""
+
+
+AnyHem = HemWork[Any]
