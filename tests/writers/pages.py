@@ -15,39 +15,39 @@ from templategen.planning.adjusting import adjust
 from templategen.spec import read_spec_or_job
 from templategen.spec.hangs import read_hangs
 from templategen.writers.html import html
+from templategen.writers.text import text
 
 from ..examples.making import EXAMPLES, NAMES
 from .document import EVERY_KIND
 
-HIDDEN = {"head"}
+ALL = (*NAMES, "adjusting", "every kind")
+HANGS = "left 3/8 in low, middle good, right 1/8 in high"
 
 
 @cache
 def both(name: str) -> tuple[str, str]:
-    """A work order of an example as a page and as text."""
-    spec = (EXAMPLES / name / "spec.toml").read_text(encoding="utf-8")
-    _, files = kit_files(plan_for(read_spec_or_job(spec)))
+    """The document of this name as a page and as text."""
+    if name == "every kind":
+        return html(EVERY_KIND, "Reading room, east window"), text(EVERY_KIND)
+    if name == "adjusting":
+        plan = make_plan(read_spec(_spec("east-window")))
+        adjustment = adjust(plan, read_hangs(HANGS, plan.spec.units), stitched=False)
+        _, files = adjusting_files(plan, adjustment)
+        return files["adjusting.html"].decode(), files["adjusting.txt"].decode()
+    _, files = kit_files(plan_for(read_spec_or_job(_spec(name))))
     return files["work-order.html"].decode(), files["work-order.txt"].decode()
 
 
-@cache
-def adjusting() -> tuple[str, str]:
-    """What is to be done to a panel that has been hung, as a page and as text."""
-    plan = make_plan(read_spec((EXAMPLES / "east-window" / "spec.toml").read_text(encoding="utf-8")))
-    hangs = read_hangs("left 3/8 in low, middle good, right 1/8 in high", plan.spec.units)
-    _, files = adjusting_files(plan, adjust(plan, hangs, stitched=False))
-    return files["adjusting.html"].decode(), files["adjusting.txt"].decode()
+def _spec(name: str) -> str:
+    return (EXAMPLES / name / "spec.toml").read_text(encoding="utf-8")
 
 
-@cache
 def pages() -> dict[str, str]:
     """All of the pages by name."""
-    return {name: both(name)[0] for name in NAMES} | {
-        "adjusting": adjusting()[0],
-        "every kind": html(EVERY_KIND, "Reading room, east window"),
-    }
+    return {name: both(name)[0] for name in ALL}
 
 
+@cache
 def parsed(page: str) -> Element:
     """The page as a browser reads it. Raises html5lib's ParseError where a browser would have to guess."""
     parser = html5lib.HTMLParser(strict=True, namespaceHTMLElements=False)
@@ -62,7 +62,7 @@ def bare(element: Element) -> str:
 
 def words_of(element: Element) -> Iterator[str]:
     """The words under an element in the order in which they are read, steps with their numbers."""
-    if bare(element) in HIDDEN:
+    if bare(element) == "head":
         return
     yield from (element.text or "").split()
     number = int(element.get("start", "1"))

@@ -13,9 +13,8 @@ import pytest
 from axe_playwright_python.sync_playwright import Axe, AxeResults
 from playwright.sync_api import Browser, Page
 
-from ..examples.making import NAMES
 from ..proof.chromium import browser
-from .pages import pages
+from .pages import ALL, pages
 
 NARROW = 320
 """CSS pixels: WCAG 2.2, 1.4.10 Reflow."""
@@ -72,7 +71,7 @@ def _found(page: Page) -> AxeResults:
     return Axe().run(page, options={"resultTypes": ["violations"]})
 
 
-@pytest.mark.parametrize("name", [*NAMES, "adjusting", "every kind"])
+@pytest.mark.parametrize("name", ALL)
 def test_on_a_narrow_screen_the_page_is_accessible_and_nothing_is_wider(
     opened: Browser, files: dict[str, Path], name: str
 ) -> None:
