@@ -26,4 +26,4 @@ def adjusting_files(plan: Plan, adjustment: Adjustment, options: Options | None 
     words = adjusting_words.words(plan, adjustment)
     drawings = adjusting_strip.draw(plan, taken) if taken else []
     kit = laid_out(plan, options, SUBJECT, words, drawings, check=bool(drawings))
-    return kit, files_of(kit, words, "adjusting.txt", {})
+    return kit, files_of(kit, words, "adjusting", {})

@@ -77,11 +77,15 @@ def kit_files(plan: Plan | JobPlan, options: Options | None = None) -> tuple[Kit
     job = as_job(plan)
     kit, served = _made(job, options)
     words = kit.words or job_order.words(job, served, choices_of(plan.spec, options))
-    return kit, files_of(kit, words, "work-order.txt", _attachments(job, options))
+    return kit, files_of(kit, words, "work-order", _attachments(job, options))
 
 
-def files_of(kit: Kit, words: Sequence[Block], words_name: str, attachments: Mapping[str, str]) -> dict[str, bytes]:
-    """Every file of a kit, by file name: its PDF, what is where on it, its words as text, a picture of each drawing."""
+def files_of(kit: Kit, words: Sequence[Block], name: str, attachments: Mapping[str, str]) -> dict[str, bytes]:
+    """Every file of a kit, by file name: its PDF, what is where on it, a picture of each drawing.
+
+    And its words, under ``name``, as text and as a page for a screen.
+    """
+    from .writers.html import html
     from .writers.kit_json import kit_record
     from .writers.pdf import pdf
     from .writers.svg import svg
@@ -91,7 +95,8 @@ def files_of(kit: Kit, words: Sequence[Block], words_name: str, attachments: Map
     files = {
         "kit.pdf": pdf(kit, dict(attachments)),
         "kit.json": record.encode(),
-        words_name: text([*words, *kit.check]).encode(),
+        f"{name}.txt": text([*words, *kit.check]).encode(),
+        f"{name}.html": html([*words, *kit.check], kit.title).encode(),
     }
     for drawing in kit.drawings:
         described = f"{' '.join(drawing.caption)} Scale 1:1."

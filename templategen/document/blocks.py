@@ -100,6 +100,8 @@ class Blanks:
     rows: tuple[NumberRow, ...]
     times: int = 1
     """On how many things it is to be measured."""
+    each: str = ""
+    """What one of them is called, where there are several: "panel"."""
 
 
 @dataclass(frozen=True, slots=True)

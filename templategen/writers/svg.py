@@ -7,18 +7,16 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 from fractions import Fraction
-from functools import cache
 from io import StringIO
 from math import ceil
 from typing import Any
 
 import svgwrite
-from fontTools.pens.svgPathPen import SVGPathPen
 
 from ..drawing import MM_PER_POINT, TURNS, Item, Line, LineType, Ring, Solid, Text, capitalised
-from ..drawing.faces import face, opened
 from ..layout import Placed, Sheet
 from .numbers import decimal
+from .outlines import font
 
 
 def svg(sheet: Sheet, width: Fraction, height: Fraction, description: str) -> str:
@@ -98,50 +96,26 @@ class _Letters:
     def set(self, text: Text) -> Any:
         """``text`` as glyph outlines, its words beside them for who cannot see them."""
         cos, sin = TURNS[text.turn]
-        font = _font(text.bold)
+        face = font(text.bold)
         line = self._page.g()
         line.set_desc(title=text.text)
         for run, x, y in text.runs():
-            scale = run.size * MM_PER_POINT / font.em
+            scale = run.size * MM_PER_POINT / face.em
             along = 0.0
             for character in run.text:
                 place = (cos * scale, sin * scale, -sin * scale, cos * scale, x + cos * along, y + sin * along)
                 if outline := self._outline(text.bold, character):
                     line.add(self._page.use(outline, transform=f"matrix({' '.join(f'{n:.6g}' for n in place)})"))
-                along += font.advances[character] * font.em * scale
+                along += face.advances[character] * face.em * scale
         return line
 
     def _outline(self, bold: bool, character: str) -> str:
         """A reference to the glyph's outline, defined at first use; "" for a blank."""
         key = (bold, character)
         if key not in self._defined:
-            commands = _font(bold).outline(character)
+            commands = font(bold).outline(character)
             name = f"{'b' if bold else 'r'}{ord(character):x}"
             if commands:
                 self._page.defs.add(self._page.path(commands, id=name, fill="black", stroke="none"))
             self._defined[key] = f"#{name}" if commands else ""
         return self._defined[key]
-
-
-class _Font:
-    """Glyph outlines of one face, in font units."""
-
-    def __init__(self, bold: bool) -> None:
-        font = opened(face(bold).path)
-        self._glyphs = font.getGlyphSet()
-        self._names = font.getBestCmap()
-        self.em: int = font["head"].unitsPerEm
-        self.advances = face(bold).advances
-
-    @cache  # noqa: B019 - the two fonts live as long as the process
-    def outline(self, character: str) -> str:
-        """The glyph's outline as SVG path commands."""
-        pen = SVGPathPen(self._glyphs)
-        self._glyphs[self._names[ord(character)]].draw(pen)
-        commands: str = pen.getCommands()
-        return commands
-
-
-@cache
-def _font(bold: bool) -> _Font:
-    return _Font(bold)

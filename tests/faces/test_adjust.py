@@ -28,7 +28,7 @@ def test_adjust_writes_the_strip_as_a_kit_that_will_print_true(run: Run, tmp_pat
     status, _, err = run("adjust", EXAMPLE, "--hangs", HANGS, "--out", tmp_path / "strip", "--paper", "a4")
     assert (status, err) == (0, "")
     names = {path.name for path in (tmp_path / "strip").iterdir()}
-    assert names == {"kit.pdf", "kit.json", "adjusting.txt", "hem-adjusting-strip.svg"}
+    assert names == {"kit.pdf", "kit.json", "adjusting.txt", "adjusting.html", "hem-adjusting-strip.svg"}
     assert json.loads((tmp_path / "strip" / "kit.json").read_text())["paper"]["name"] == "a4"
     assert run("check", tmp_path / "strip" / "kit.pdf")[0] == 0
 

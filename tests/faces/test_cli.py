@@ -58,7 +58,7 @@ def test_make_writes_the_files_of_the_contract_and_says_how_many_sheets(run: Run
     status, out, err = run("make", EXAMPLE, "--out", tmp_path / "kit")
     assert (status, err) == (0, "")
     assert {path.name for path in (tmp_path / "kit").iterdir()} == {
-        "kit.pdf", "kit.json", "work-order.txt", *TEMPLATES,
+        "kit.pdf", "kit.json", "work-order.txt", "work-order.html", *TEMPLATES,
     }  # fmt: skip
     sheets = len(json.loads((tmp_path / "kit" / "kit.json").read_text())["pages"])
     assert f"Print {sheets} sheets of letter paper" in out

@@ -45,7 +45,7 @@ def test_any_text_is_a_kit_or_a_refusal_that_says_something(
     except StoppedPlan as stopped:
         assert stopped.texts and not despite_stops
     else:
-        assert {"kit.pdf", "kit.json", "work-order.txt"} <= set(files)
+        assert {"kit.pdf", "kit.json", "work-order.txt", "work-order.html"} <= set(files)
         assert len(json.loads(files["kit.json"])["pages"]) == len(kit.sheets)
 
 
