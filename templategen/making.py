@@ -16,6 +16,7 @@ from .bars import NOTHING_READ, Readings, faults_in, readings_record
 from .document.blocks import Block
 from .drawing import Drawing, set_text
 from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
+from .fingerprint import JOB_NAME, OPTIONS_NAME, SPEC_NAME, fingerprint_of
 from .layout import CHECK, WORDS, Contents, Correction, Kit, alone, lay_out
 from .papers import Orientation, Paper, paper_named, roll_of, sheet_of, unknown_paper
 from .planning import JobPlan, Plan, as_job
@@ -24,8 +25,6 @@ from .spec.values import Wrong, read_value
 from .templates import STRIPS, TEMPLATES, Choices, job_order
 from .templates.together import Served, draw_job
 
-SPEC_NAME, JOB_NAME, OPTIONS_NAME = "spec.toml", "job.toml", "make.json"
-"""What a kit's PDF carries: the spec or the job it was made from, and what was asked for besides."""
 SUBJECT = "Full-scale curtain templates and work order"
 EVERYTHING = "all"
 FLAGS = {"orientation": "--orientation", "half_strip": "--half-strip", "strips": "--strips"}
@@ -71,12 +70,13 @@ def _made(plan: JobPlan, options: Options) -> tuple[Kit, list[Served]]:
         raise Refusal(*faults)
     words = job_order.words(plan, served, choices) if not only or WORDS in only else []
     drawings = [drawing for drawing, _ in served]
-    return laid_out(plan, options, SUBJECT, words, drawings, check=not only or CHECK in only), served
+    mark, check = fingerprint_of(_attachments(plan, options)), not only or CHECK in only
+    return laid_out(plan, options, SUBJECT, words, drawings, check=check, fingerprint=mark), served
 
 
 def laid_out(
     plan: Plan | JobPlan, options: Options, subject: str, words: Sequence[Block], drawings: Sequence[Drawing], *,
-    check: bool,
+    check: bool, fingerprint: str = "",
 ) -> Kit:  # fmt: skip
     """Words and drawings on the sheets that the spec and ``options`` ask for. Raises Refusal where they do not fit."""
     spec = plan.spec
@@ -91,6 +91,7 @@ def laid_out(
         tape=plan.tape,
         correction=Correction(*options.printer.over(spec.printer.readings).ratios),
         check=check,
+        fingerprint=fingerprint,
     )
     paper = _paper_of(spec, options.paper, upright=orientation is not None)
     return lay_out(contents, paper, orientation or "portrait")

@@ -9,7 +9,8 @@ from typing import Any
 
 from .bars import readings_of_record
 from .errors import Fault, Refusal
-from .making import FLAGS, JOB_NAME, OPTIONS_NAME, SPEC_NAME, Options
+from .fingerprint import JOB_NAME, OPTIONS_NAME, SPEC_NAME
+from .making import FLAGS, Options
 
 MOST_BYTES = 64 * 2**20
 KINDS = {"orientation": str, "half_strip": bool, "strips": int}
