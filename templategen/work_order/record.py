@@ -16,14 +16,16 @@ from ..planning.widths import kept_edge
 from ..spec import FIELDS, Spec, SpecField, Together
 from ..spec.catalogue import fields_of
 from ..spec.given import given, given_by_windows
+from ..spec.quantities import Quantity
 from ..spec.typed import quoted
+from ..spec.values import read_value
 from ..version import __version__
 from .again import command
 
 TITLE = "A record to keep"
 NOTES = 5
 """Lines for notes: our choice, because more would take a page of its own."""
-_TOGETHER = fields_of(Together, "together.")
+_KNOWN: Mapping[str, SpecField] = {**FIELDS, **fields_of(Together, "together.")}
 
 
 def record(job: JobPlan, carried: Mapping[str, str], spec: str = "") -> list[Block]:
@@ -38,30 +40,30 @@ def record(job: JobPlan, carried: Mapping[str, str], spec: str = "") -> list[Blo
 
 
 def in_short(job: JobPlan) -> Iterator[tuple[str, tuple[NumberRow, ...]]]:
-    """Every field that was given, as a table for all windows and one for each window's own."""
-    tape = job.tape
-    if not job.spec.source:
-        yield "What was given", tuple(_rows(tape, _told(job.windows[0].plan.spec), job.windows[0].plan.spec))
+    """Every field that was given, as a table of what holds for all windows, and one of what each window says itself."""
+    tape, spec = job.tape, job.spec
+    if not spec.source:
+        yield "What was given", tuple(_row(tape, FIELDS[path], value) for path, value in _told(spec).items())
         return
-    shared = given(job.spec.source)
-    first = job.windows[0].plan.spec
-    rows = [*_rows(tape, shared, first, job.spec.title), *_together(job, shared)]
-    yield "What was given", tuple(rows)
-    for window, own in zip(job.windows, given_by_windows(job.spec.source), strict=False):
-        yield f"What was given for {window.label}", tuple(_rows(tape, own, window.plan.spec))
+    yield "What was given", tuple(_rows(tape, given(spec.source)))
+    for window, own in zip(job.windows, given_by_windows(spec.source), strict=False):
+        yield f"What was given for {window.label}", tuple(_rows(tape, own))
+
+
+def _rows(tape: Tape, fields: Mapping[str, Any]) -> Iterator[NumberRow]:
+    """Fields as they were typed, by path, each with what it was read as."""
+    for path, typed in fields.items():
+        field = _KNOWN[path]
+        yield _row(tape, field, read_value(field, typed, tape.units), _as_typed(typed))
 
 
 def _told(spec: Spec) -> dict[str, Any]:
     """The fields of a spec that was read from no text: those that are not what stands where they are left out."""
-    found = {path: value_at(spec, path) for path, field in FIELDS.items() if _there(field, spec)}
-    return {path: None for path, value in found.items() if value != FIELDS[path].default}
+    found = {path: _value_at(spec, path) for path in FIELDS}
+    return {path: value for path, value in found.items() if value not in (FIELDS[path].default, None)}
 
 
-def _there(field: SpecField, spec: Spec) -> bool:
-    return field.there({field.chooser: value_at(spec, field.chooser)} if field.chooser else {})
-
-
-def value_at(spec: Spec, path: str) -> Any:
+def _value_at(spec: Spec, path: str) -> Any:
     """What a spec has at a path, "panel.width"; None for a field of another kind than the one chosen."""
     value: Any = spec
     for name in path.split("."):
@@ -69,25 +71,10 @@ def value_at(spec: Spec, path: str) -> Any:
     return value
 
 
-def _rows(tape: Tape, fields: Mapping[str, Any], spec: Spec, title: str = "") -> Iterator[NumberRow]:
-    """The fields of ``fields``, typed values by path, with what they are in ``spec``."""
-    for path, typed in fields.items():
-        # A field that every window says for itself is the first one's in no window's name.
-        value = title if path == "title" and title else value_at(spec, path)
-        yield _row(tape, FIELDS[path], typed, value)
-
-
-def _together(job: JobPlan, fields: Mapping[str, Any]) -> Iterator[NumberRow]:
-    for path, field in _TOGETHER.items():
-        if path in fields:
-            yield _row(job.tape, field, fields[path], getattr(job.together, field.name))
-
-
-def _row(tape: Tape, field: SpecField, typed: Any, value: Any) -> NumberRow:
+def _row(tape: Tape, field: SpecField, value: Any, typed: str = "") -> NumberRow:
     """The field's path, what it is, and what the catalogue says it is; how it was typed where that reads otherwise."""
     shown = _shown(tape, value)
-    said = _as_typed(typed)
-    as_typed = "" if typed is None or said in (shown, str(value)) else f"; typed {said}"
+    as_typed = f"; typed {typed}" if typed and typed not in (shown, str(value)) else ""
     return NumberRow(field.path, shown, f"{field.about.meaning}{as_typed}")
 
 
@@ -97,6 +84,9 @@ def _shown(tape: Tape, value: Any) -> str:
             return tape.show(value)
         case bool():
             return "yes" if value else "no"
+        case Quantity():
+            unit = next(iter(value.UNITS))
+            return f"{float(value.value):g} {'times' if unit == 'time' else unit}"
         case tuple():
             return "; ".join(_shown(tape, each) for each in value)
     return str(value)
@@ -114,15 +104,15 @@ def _as_typed(typed: Any) -> str:
 def _as_hung(plan: Plan, label: str) -> Iterator[Block]:
     """Blanks for what is measured: the floor before anything is cut, and the hem once it hangs."""
     line, tape = line_of(plan.spec).name, plan.tape
-    of = f", {label}" if label else ""
     places = list(_places(plan))
     gaps = [gap_at(plan, at) for _, at in places]
     # Of a panel that is split, what each one has depends on where it was cut from, unless all hang alike.
     shown = [tape.show(gap) if plan.spec.sides.split == 1 or len(set(gaps)) == 1 else "" for gap in gaps]
-    marks = (NumberRow(f"{line} mark, {where}{of}", tape.show(floor_at(plan, at))) for where, at in places)
+    marks = (NumberRow(f"{line} mark, {where}", tape.show(floor_at(plan, at))) for where, at in places)
     hems = (
-        NumberRow(f"hem above the {line}, {where}{of}", gap) for (where, _), gap in zip(places, shown, strict=True)
+        NumberRow(f"hem above the {line}, {where}", gap) for (where, _), gap in zip(places, shown, strict=True)
     )
+    yield Heading(f"Measured, {label}" if label else "Measured")
     yield Blanks(tuple(marks), plan.spec.panel.count)
     yield Blanks(tuple(hems), plan.panels)
 
@@ -173,8 +163,8 @@ def _again(job: JobPlan, carried: Mapping[str, str], spec: str) -> Iterator[Bloc
             NumberRow(
                 "fingerprint",
                 fingerprint_of(carried),
-                f"of the text of the spec, the options, and templategen {__version__}: any change gives another",
+                f"of all that was given, the options, and templategen {__version__}: any change gives another",
             ),
         )
     )
-    yield Paragraph(f"This very kit is made again, from the spec or from kit.pdf, by: {made}")
+    yield Paragraph(f"This very kit is made again by: {made}")

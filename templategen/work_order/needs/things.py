@@ -3,10 +3,9 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from math import ceil
-from types import MappingProxyType
 
 from ...document.blocks import NumberRow
 from ...drawing import Drawing
@@ -28,7 +27,7 @@ class Printed:
     """What only a layout knows of a kit."""
 
     sheets: int
-    joins: Mapping[str, int] = MappingProxyType({})
+    joins: Mapping[str, int] = field(default_factory=dict)
     """How many each drawing has, by its name."""
 
 
@@ -80,8 +79,8 @@ def _pins(plan: Plan) -> Thing:
     rows.append((HEADING_NEEDS[plan.heading.style].pins(plan, plan.heading), "for the heading"))
     said = " + ".join(f"{number} {where}" for number, where in rows if number)
     each = sum(number for number, _ in rows)
-    working = f"{plan.panels} × ({said})" if plan.panels > 1 else said
-    return Thing("pins", each * plan.panels, f"{working}, a hand's breadth apart; counted out again")
+    working = f"{plan.panels} × {f'({said})' if ' + ' in said else said}" if plan.panels > 1 else said
+    return Thing("pins, a hand's breadth apart", each * plan.panels, working)
 
 
 def thing_rows(tape: Tape, things: Sequence[Thing]) -> Iterator[NumberRow]:

@@ -15,7 +15,7 @@ from .face import HemNeeds, row
 def seams(plan: Plan, hem: SingleFoldPlan) -> Iterator[Seam]:
     """The tape onto the raw edge, and the hem by the tape."""
     if not hem.bonded:
-        yield row(plan, "hem tape")
+        yield row(plan, "hem tape, sewn on")
         yield row(plan)
 
 
