@@ -9,7 +9,7 @@ from typing import Any
 
 from .bars import readings_of_record
 from .errors import Fault, Refusal
-from .making import JOB_NAME, OPTIONS_NAME, SPEC_NAME
+from .fingerprint import JOB_NAME, OPTIONS_NAME, SPEC_NAME
 from .options import FLAGS, Options
 
 MOST_BYTES = 64 * 2**20

@@ -80,6 +80,8 @@ class Kit:
     """How few sheets its templates could take at all."""
     budgets: tuple[Budget, ...]
     """How far out the far mark of each template may come, in the order of the drawings."""
+    fingerprint: str = ""
+    """Of all that it is made from; "" where it carries nothing to be made from again."""
 
     @property
     def with_templates(self) -> int:
@@ -102,6 +104,8 @@ class Contents:
     correction: Correction = Correction()
     check: bool = True
     """Whether there is a first page."""
+    fingerprint: str = ""
+    """As the kit's."""
 
 
 def lay_out(contents: Contents, paper: Paper, orientation: Orientation = "portrait") -> Kit:
@@ -179,6 +183,7 @@ def _laid_out(contents: Contents, paper: Paper, foot_height: int = 0) -> Kit:
         sheets=tuple(sheets),
         bound=packed.bound,
         budgets=tuple(budgeted),
+        fingerprint=contents.fingerprint,
     )
 
 

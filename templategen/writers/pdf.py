@@ -54,6 +54,8 @@ def pdf(kit: Kit, attachments: Mapping[str, str] | None = None) -> bytes:
 def _describe(canvas: Canvas, kit: Kit) -> None:
     canvas.setTitle(kit.title)
     canvas.setSubject(kit.subject)
+    if kit.fingerprint:
+        canvas.setKeywords(f"Fingerprint {kit.fingerprint}")
     canvas.setCreator("templategen")
     canvas.setAuthor("")
     canvas.setViewerPreference("PrintScaling", "None")
