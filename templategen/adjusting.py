@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from .errors import Refusal
 from .layout import Kit
-from .making import Options, faults_of, files_of, laid_out
+from .making import Options, faults_of, files_of, laid_out, look_of
 from .planning import Plan
 from .planning.adjusting import Adjustment
 from .templates import adjusting_strip, adjusting_words
@@ -22,6 +22,6 @@ def adjusting_files(plan: Plan, adjustment: Adjustment, options: Options | None 
         raise Refusal(*faults)
     taken = adjustment.taken
     words = adjusting_words.words(plan, adjustment)
-    drawings = adjusting_strip.draw(plan, taken) if taken else []
+    drawings = adjusting_strip.draw(plan, taken, look_of(plan.spec, options)) if taken else []
     kit = laid_out(plan, options, SUBJECT, words, drawings, check=bool(drawings))
     return kit, files_of(kit, words, "adjusting.txt", {})

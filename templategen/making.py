@@ -13,7 +13,7 @@ from tempfile import NamedTemporaryFile
 from typing import Any
 
 from .bars import NOTHING_READ, Readings, faults_in, readings_record
-from .drawing import Drawing, set_text
+from .drawing import LARGE, USUAL, Drawing, Look, set_text
 from .drawing.blocks import Block
 from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
 from .layout import CHECK, WORDS, Contents, Correction, Kit, alone, lay_out
@@ -28,7 +28,12 @@ SPEC_NAME, JOB_NAME, OPTIONS_NAME = "spec.toml", "job.toml", "make.json"
 """What a kit's PDF carries: the spec or the job it was made from, and what was asked for besides."""
 SUBJECT = "Full-scale curtain templates and work order"
 EVERYTHING = "all"
-FLAGS = {"orientation": "--orientation", "half_strip": "--half-strip", "strips": "--strips"}
+FLAGS = {
+    "orientation": "--orientation",
+    "half_strip": "--half-strip",
+    "strips": "--strips",
+    "large_print": "--large-print",
+}
 """Fields of [paper] that an option may stand in place of, and what it is called on the command line."""
 
 
@@ -45,6 +50,7 @@ class Options:
     half_strip: bool | None = None
     strips: int | str | None = None
     """As it was typed: what is no whole number is refused with all else that is wrong."""
+    large_print: bool | None = None
     printer: Readings = NOTHING_READ
     """What was read off the bars; an axis that it says nothing of is the spec's."""
 
@@ -91,6 +97,7 @@ def laid_out(
         tape=plan.tape,
         correction=Correction(*options.printer.over(spec.printer.readings).ratios),
         check=check,
+        look=look_of(spec, options),
     )
     paper = _paper_of(spec, options.paper, upright=orientation is not None)
     return lay_out(contents, paper, orientation or "portrait")
@@ -120,7 +127,7 @@ def files_of(kit: Kit, words: Sequence[Block], words_name: str, attachments: Map
     }
     for drawing in kit.drawings:
         described = f"{' '.join(drawing.caption)} Scale 1:1."
-        files[f"{drawing.file_name}.svg"] = svg(*alone(drawing, kit.tape), described).encode()
+        files[f"{drawing.file_name}.svg"] = svg(*alone(drawing, kit.tape, kit.look), described, kit.look).encode()
     return files
 
 
@@ -233,8 +240,13 @@ def _nothing_to_halve(options: Options, job: JobPlan) -> Iterator[Fault]:
 
 
 def choices_of(spec: Spec, options: Options) -> Choices:
-    """How the spacing strip is made: as ``options`` say, else as ``spec`` does."""
-    return Choices(_chosen("half_strip", spec, options), _chosen("strips", spec, options))
+    """How the templates are made: as ``options`` say, else as ``spec`` does."""
+    return Choices(_chosen("half_strip", spec, options), _chosen("strips", spec, options), look_of(spec, options))
+
+
+def look_of(spec: Spec, options: Options) -> Look:
+    """How everything is drawn: in large print or not, as ``options`` say, else as ``spec`` does."""
+    return LARGE if _chosen("large_print", spec, options) else USUAL
 
 
 def _chosen(name: str, spec: Spec, options: Options) -> Any:

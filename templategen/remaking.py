@@ -12,7 +12,7 @@ from .errors import Fault, Refusal
 from .making import FLAGS, JOB_NAME, OPTIONS_NAME, SPEC_NAME, Options
 
 MOST_BYTES = 64 * 2**20
-KINDS = {"orientation": str, "half_strip": bool, "strips": int}
+KINDS = {"orientation": str, "half_strip": bool, "strips": int, "large_print": bool}
 """What each option is that is attached only where it was given."""
 
 

@@ -10,7 +10,13 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from ..layout.area import Area
-from ..layout.furniture import FOOTER, HEAD_ROWS, HOW, PAGE, bars
+from ..layout.furniture import (
+    FOOTER,
+    HEAD_ROWS,
+    HOW,
+    PAGE,
+    bars,
+)
 from ..layout.kit import CORRECTED
 from .bars import Bar
 from .geometry import Letter, Point

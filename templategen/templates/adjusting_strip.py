@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from ..drawing import Drawing
+from ..drawing import USUAL, Drawing, Look
 from ..lengths import NOTHING, Length
 from ..planning import Plan
 from ..planning.adjusting import Move, Remedy
@@ -16,13 +16,13 @@ MOST_APART = 6
 lies from mark to mark on a panel of twice 54 in."""
 
 
-def draw(plan: Plan, remedy: Remedy) -> list[Drawing]:
+def draw(plan: Plan, remedy: Remedy, look: Look = USUAL) -> list[Drawing]:
     """The strip for the heading, where something is moved there, and the strip for the hem."""
     drawings = []
     if remedy.at_heading:
-        drawings.append(_at_heading(plan, remedy.at_heading))
+        drawings.append(_at_heading(plan, remedy.at_heading, look))
     if any(move.distance for move in remedy.at_hem):
-        drawings.append(_at_hem(plan, remedy.at_hem))
+        drawings.append(_at_hem(plan, remedy.at_hem, look))
     return drawings
 
 
@@ -33,7 +33,7 @@ def _amount(plan: Plan, distance: Length) -> str:
     return f"{'up' if distance > NOTHING else 'down'} {plan.tape.read(abs(distance)).label}"
 
 
-def _at_heading(plan: Plan, moves: Sequence[Move]) -> Drawing:
+def _at_heading(plan: Plan, moves: Sequence[Move], look: Look) -> Drawing:
     """Laid along the panel's top edge like the spacing strip; it has the marks alone that are touched."""
     heading = plan.heading
     labels = tuple(
@@ -53,7 +53,8 @@ def _at_heading(plan: Plan, moves: Sequence[Move]) -> Drawing:
             width=plan.width.mm,
             marks=labels,
             thing_width=heading.thing_width.mm,
-        )
+        ),
+        look,
     )
 
 
@@ -61,7 +62,7 @@ def _size(plan: Plan, move: Move) -> str:
     return plan.tape.read(abs(move.distance)).label
 
 
-def _at_hem(plan: Plan, moves: Sequence[Move]) -> Drawing:
+def _at_hem(plan: Plan, moves: Sequence[Move], look: Look) -> Drawing:
     """Laid along the finished edge. Between two places the new fold is straight, and it is said at some between too."""
     places = sorted({move.at for move in moves} | {plan.width * part / MOST_APART for part in range(MOST_APART + 1)})
     return ruled_strip(
@@ -77,7 +78,8 @@ def _at_hem(plan: Plan, moves: Sequence[Move]) -> Drawing:
                 Labelled(str(number), at.mm, _amount(plan, _between(moves, at))) for number, at in enumerate(places, 1)
             ),
             thing_width=NOTHING.mm,
-        )
+        ),
+        look,
     )
 
 
