@@ -13,7 +13,7 @@ from ..lengths import Tape
 from ..papers import Paper
 from .area import Area
 from .flowing import Sizes, height_of, paged, strips_of
-from .furniture import FOUR_INCHES, Says, bars, live_area
+from .furniture import FOUR_INCHES, Says, bars, beyond_the_bars, live_area
 from .joined_map import joined_maps
 from .readings import findings
 from .sheet_map import Room, sheet_map
@@ -224,7 +224,8 @@ def _pointers(inside: Area, live: Area, size: float, look: Look) -> Iterator[Ite
     across, along = bars(inside, look)
     said = "This bar measures", "And this one"
     needed = width_of(said[0], size, True) + _ARROW + _BLANK + 6
-    left, low = float(across.start[0] + FOUR_INCHES + 4), float(along.start[1] + FOUR_INCHES + 4)
+    beyond = beyond_the_bars(look)
+    left, low = float(across.start[0] + FOUR_INCHES) + beyond, float(along.start[1] + FOUR_INCHES) + beyond
     if float(inside.right) - left < needed or float(live.top) - low < needed:
         return
     middle, half, drop = float(across.start[1]) + 0.9, _ARROW / 2, size * 0.12

@@ -19,6 +19,8 @@ SIDE = Fraction(21, 2)
 """Width of its right-hand edge, which holds the bar along, in mm."""
 LEAST_LIVE = 108
 """Width and height that must be left for pieces, in mm: the bar along stands beside them, with its ticks."""
+LARGE_LEAST_LIVE = 120
+"""The same in large print, where what the bar of 4 in is called stands beyond its end."""
 BAR = BARS["100 mm"].mm
 FOUR_INCHES = BARS["4 in"].mm
 TICK = 2.2
@@ -29,7 +31,7 @@ HEAD_ROWS = (Fraction(4), Fraction(77, 10))
 """Base lines of a sheet's head below the margin, in mm: title and page; how to print it."""
 LARGE_HEAD_ROWS = (Fraction(5), Fraction(12))
 """The same in large print, where how to print it goes on in further rows, each as far below the one before it."""
-LARGE_FOOTER = Fraction(167, 10)
+LARGE_FOOTER = Fraction(11)
 """Height of the foot in large print but for the key, in mm: so much that the bar along begins at no height at which it
 does in usual print."""
 _UNDER_THE_HEAD = Fraction(3)
@@ -38,14 +40,23 @@ IN_FROM_EDGES = (Fraction(4), Fraction(18, 5))
 """From the margins to the bars, in mm: from the foot up to the bar across, and from the right to the bar along."""
 LARGE_IN_FROM_EDGES = (Fraction(31, 5), Fraction(31, 5))
 """The same in large print, whose words stand there."""
-LARGE_SIDE = Fraction(15)
+LARGE_SIDE = Fraction(56, 5)
 PAGE = "page {number} of {of}"
 HOW = "Print at actual size, 100 %, one-sided, on {paper} paper."
 """What the head of a sheet says, where whoever checks a printed file can read it again."""
 BAR_ACROSS, BAR_ALONG = "100 mm across", "100 mm along"
+FOUR = "4 in"
+"""What the other bar is called in large print."""
+_BEYOND = 1.5
+"""From a bar's end to what it is called there, in mm."""
 _TITLE_SIZE, _SMALL = 10, 8
 _BESIDE_THE_BAR = 70
 """Least width of a key beside the bar across, in mm; on narrower paper it stands above the bar."""
+
+
+def least_live(look: Look) -> int:
+    """Width and height that must be left for pieces, in mm."""
+    return LEAST_LIVE if look == USUAL else LARGE_LEAST_LIVE
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,8 +81,9 @@ class Says:
 
     @property
     def how(self) -> str:
-        """How a sheet is printed."""
-        return f"{HOW.format(paper=self.paper)} {self.remark or 'Then measure both bars.'}"
+        """How a sheet is printed; in large print a sheet says no more than it must."""
+        then = "" if self.look != USUAL else "Then measure both bars."
+        return f"{HOW.format(paper=self.paper)} {self.remark or then}".rstrip()
 
     def how_rows(self, whole: Area) -> tuple[str, ...]:
         """How a sheet is printed, in as many rows as large print takes; in usual print it is one, set to fit."""
@@ -114,6 +126,11 @@ def bars(whole: Area, look: Look = USUAL) -> tuple[Bar, Bar]:
     return bar_across(whole, look), Bar(start, (start[0], start[1] + BAR), BAR)
 
 
+def beyond_the_bars(look: Look) -> float:
+    """From the end of a bar of 4 in to where something else may stand in line with it, in mm."""
+    return 4.0 if look == USUAL else _BEYOND + width_of(FOUR, look.size(_SMALL)) + 4
+
+
 def sheet_items(whole: Area, says: Says, number: int, of: int, used: Iterable[LineType]) -> list[Item]:
     """Head, foot and bars of sheet ``number``; ``used`` are the line types to be explained on it."""
     along = _along(bars(whole, says.look)[1], says.look)
@@ -149,36 +166,38 @@ def _across(bar: Bar, look: Look) -> Iterator[Item]:
     """100 mm, and beside it 4 in from the same zero: each a line of its own with a tick at either end."""
     x, y = bar.start
     size = look.size(_SMALL)
-    over, under = (1.2, size * CAP + 1.2) if look != USUAL else (1, 3.1)
-    for length, at, out, words in (
-        (BAR, y, -1, BAR_ACROSS),
-        (FOUR_INCHES, y + APART, 1, "4 in across"),
-    ):
+    for length, at, out in ((BAR, y, -1), (FOUR_INCHES, y + APART, 1)):
         yield Line(LineType.MARK, x, at, x + length, at)
         for end in (x, x + length):
             yield Line(LineType.MARK, end, at, end, at + out * TICK)
-        yield Text(x + length - 1.5, at + over if out > 0 else at - under, words, size, Anchor.END)
+    if look == USUAL:
+        yield Text(x + BAR - 1.5, y - 3.1, BAR_ACROSS, size, Anchor.END)
+        yield Text(x + FOUR_INCHES - 1.5, y + APART + 1, "4 in across", size, Anchor.END)
+    else:
+        yield Text(x + BAR - 1.5, y - size * CAP - 1.2, BAR_ACROSS, size, Anchor.END)
+        yield Text(x + FOUR_INCHES + _BEYOND, y + APART - size * CAP / 2, FOUR, size)
 
 
 def _along(bar: Bar, look: Look) -> Iterator[Item]:
     """The same, along the sheet."""
     x, y = bar.start
     size = look.size(_SMALL)
-    right, left = (size * CAP + 1.2, 1.2) if look != USUAL else (3.0, 1.6)
-    for length, at, out, words in (
-        (BAR, x, 1, BAR_ALONG),
-        (FOUR_INCHES, x - APART, -1, "4 in along"),
-    ):
+    for length, at, out in ((BAR, x, 1), (FOUR_INCHES, x - APART, -1)):
         yield Line(LineType.MARK, at, y, at, y + length)
         for end in (y, y + length):
             yield Line(LineType.MARK, at, end, at + out * TICK, end)
-        yield Text(at + right if out > 0 else at - left, y + length - 1.5, words, size, Anchor.END, turn=90)
+    if look == USUAL:
+        yield Text(x + 3.0, y + BAR - 1.5, BAR_ALONG, size, Anchor.END, turn=90)
+        yield Text(x - APART - 1.6, y + FOUR_INCHES - 1.5, "4 in along", size, Anchor.END, turn=90)
+    else:
+        yield Text(x + size * CAP + 1.2, y + BAR - 1.5, BAR_ALONG, size, Anchor.END, turn=90)
+        yield Text(x - APART + size * CAP / 2, y + FOUR_INCHES + _BEYOND, FOUR, size, turn=90)
 
 
 def _key(whole: Area, used: Iterable[LineType], look: Look) -> Iterator[Item]:
-    """A sample of each line type on this sheet: beside the bar across, or above it on narrow paper or in large print."""
+    """Samples of its line types: beside the bar across, or above it on narrow paper and in large print."""
     if look != USUAL:
-        yield from large_key_items(used, whole, whole.bottom + LARGE_FOOTER - 2, look)
+        yield from large_key_items(used, whole, whole.bottom + LARGE_FOOTER + Fraction(1, 2), look)
         return
     beside = _room_beside(whole)
     above = beside < _BESIDE_THE_BAR

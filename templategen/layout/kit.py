@@ -17,7 +17,7 @@ from .budget_words import first_page_lines
 from .error_budget import Budget, budgets, step_of
 from .first_page import CHECK, FirstPage, PrintCheck, first_page
 from .flowing import flow
-from .furniture import LEAST_LIVE, Bar, Says, bars, live_area, sheet_items
+from .furniture import Bar, Says, bars, least_live, live_area, sheet_items
 from .orienting import oriented
 from .packing import Bound
 from .placed import Placed
@@ -126,7 +126,7 @@ def _rolled(contents: Contents, roll: Paper) -> Kit:
     """Everything on a roll, the words below the templates; a page to be tried first would be as long as the rest."""
     live = _free(contents, roll, 0)
     _refuse_small(roll, live, contents.look)
-    words = height_at_the_foot(contents.words, live) if contents.drawings else 0
+    words = height_at_the_foot(contents.words, live, contents.look) if contents.drawings else 0
     contents = replace(contents, check=contents.check and not contents.drawings)
 
     def cost(page: Paper) -> tuple[int, int]:
@@ -135,7 +135,7 @@ def _rolled(contents: Contents, roll: Paper) -> Kit:
         packed = pack_all(contents.drawings, _free(contents, page, words), page, contents.tape, contents.look)
         return packed.sheets, packed.count
 
-    page = page_of(cost, roll, above(live, words), contents.drawings, contents.correction.along)
+    page = page_of(cost, roll, above(live, words), contents.drawings, contents.correction.along, contents.look)
     return _laid_out(contents, page, words)
 
 
@@ -204,12 +204,13 @@ def _inside(paper: Paper, margins: tuple[Fraction, Fraction, Fraction, Fraction]
 
 def _refuse_small(paper: Paper, live: Area, look: Look) -> None:
     usual = "" if look == USUAL else ", or leave paper.large_print out"
-    if min(live.width, live.height) < LEAST_LIVE:
+    least = least_live(look)
+    if min(live.width, live.height) < least:
         raise Refusal(
             Fault(
                 "paper",
                 paper.size,
-                f"too small: inside the margins and beside the bars it must leave at least {LEAST_LIVE} x {LEAST_LIVE} "
+                f"too small: inside the margins and beside the bars it must leave at least {least} x {least} "
                 f"mm; write a larger paper.name or smaller paper.margins{usual}",
             )
         )

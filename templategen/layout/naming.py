@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 
-from ..drawing import USUAL, Item, Look, Solid, Text, capitalised, width_of, wrap
+from ..drawing import CAP, USUAL, Item, Look, Solid, Text, capitalised, width_of, wrap
 from ..lengths import Length, Tape
 from .joins import LARGE_BASES, distance_of, room_beside, room_beside_letter
 from .pieces import Join, Piece
@@ -100,8 +100,9 @@ def _large_name(piece: Piece, look: Look) -> Iterator[Item]:
     right = float(piece.right.at) - room_beside_letter(piece.right, look) if piece.right else float(piece.end) - _MARGIN
     top, size = float(piece.drawing.lane.high), look.size(NAME_SIZES[0])
     if right - left >= _ARROW:
-        yield _arrow(piece, left, top - 0.4)
-    for said in (_title(piece), f"Piece {piece.number} of {piece.of}", f"{piece.number} of {piece.of}", str(piece.number)):
+        yield _arrow(piece, left, top - LARGE_BASES[0] + size * CAP, size * CAP)
+    number = f"{piece.number} of {piece.of}"
+    for said in (_title(piece), f"Piece {number}", number, str(piece.number)):
         if width_of(said, size, True) <= right - left - _INDENT:
             yield Text(left + _INDENT, top - LARGE_BASES[0], said, size, bold=True)
             return
@@ -163,9 +164,8 @@ def _neighbour(piece: Piece, side: int) -> str:
     return f"piece {piece.number + (1 if side else -1)}, join {join.label}"
 
 
-def _arrow(piece: Piece, left: float, top: float) -> Solid:
+def _arrow(piece: Piece, left: float, top: float, size: float = _ARROW) -> Solid:
     """A solid arrow head that points to what is up when the piece is read."""
-    size = _ARROW
     if piece.drawing.quarter_turns % 4 == 1:
         return Solid(((left, top), (left, top - size), (left + size, top - size / 2)))
     return Solid(((left, top - size), (left + size, top - size), (left + size / 2, top)))

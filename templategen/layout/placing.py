@@ -73,7 +73,7 @@ def pack_all(
         _Block(piece)
         for drawing in drawings
         if drawing not in runs
-        for piece in ((Piece(drawing, 1, 1, None, None),) if _fits(drawing, live) else _fewest(drawing, live, step, look))
+        for piece in _pieces_of(drawing, live, step, look)
     ]
     packing = pack(
         blocks=[block.size for block in blocks],
@@ -131,7 +131,10 @@ def _goes(length: Fraction, room: Fraction) -> bool:
     return Size.of_piece(length, length).fits(Size.of_sheet(room, room))
 
 
-def _fewest(drawing: Drawing, live: Area, step: Fraction, look: Look) -> Sequence[Piece]:
+def _pieces_of(drawing: Drawing, live: Area, step: Fraction, look: Look) -> Sequence[Piece]:
+    """The drawing whole where it fits, else the fewest pieces."""
+    if _fits(drawing, live):
+        return (Piece(drawing, 1, 1, None, None),)
     return split(drawing, max(_ways(drawing, live)), 0, free_places(drawing, step, look))
 
 

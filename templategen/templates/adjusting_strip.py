@@ -9,8 +9,10 @@ from ..lengths import NOTHING, Length
 from ..planning import Plan
 from ..planning.adjusting import Move, Remedy
 from .said import unit_of
-from .spacing_strip import Labelled, Ruled, ruled_strip
+from .spacing_strip import BACK, Labelled, Ruled, ruled_strip
 
+AGAINST = "Back of the panel towards you, heading away: this edge up against the old fold."
+UNSAID = "How far it is moved stands on the page of words."
 MOST_APART = 6
 """The new fold of a hem is said at least at every so many parts of the width: our choice, since a rule of 18 in then
 lies from mark to mark on a panel of twice 54 in."""
@@ -40,15 +42,19 @@ def _at_heading(plan: Plan, moves: Sequence[Move], look: Look) -> Drawing:
         Labelled(move.label, move.at.mm, f"{'down' if move.distance > NOTHING else 'up'} {_size(plan, move)}")
         for move in moves
     )
+    kept = (
+        "What is not here stays as it is.",
+        *((f"Short lines: a {heading.thing}'s edges.",) if heading.thing_width else ()),
+    )
     return ruled_strip(
         Ruled(
             name="adjusting strip",
             caption=(
-                "Back of the panel towards you.",
+                BACK,
                 f"Down, up: so many {unit_of(plan)} lower or higher on the cloth than now.",
-                "What is not here stays as it is.",
-                *((f"Short lines: a {heading.thing}'s edges.",) if heading.thing_width else ()),
+                *kept,
             ),
+            unsaid=(BACK, *kept, UNSAID),
             up="the panel's top edge",
             width=plan.width.mm,
             marks=labels,
@@ -69,9 +75,10 @@ def _at_hem(plan: Plan, moves: Sequence[Move], look: Look) -> Drawing:
         Ruled(
             name="hem adjusting strip",
             caption=(
-                "Back of the panel towards you, heading away: this edge up against the old fold.",
+                AGAINST,
                 f"Up: the new fold lies so many {unit_of(plan)} nearer the heading; down: farther from it.",
             ),
+            unsaid=(AGAINST, UNSAID),
             up="the panel's bottom edge",
             width=plan.width.mm,
             marks=tuple(

@@ -11,8 +11,8 @@ from ..planning import Plan
 from ..planning.headings.pleats import PleatPlan
 from ..planning.plan import HeadingMark
 from ..spec.headings import PinchPleats
-from .spacing_strip import Labelled, Ruled, ruled_strip
-from .strips import keys_to_reading
+from .spacing_strip import BACK, Labelled, Ruled, ruled_strip
+from .strips import keys_to_reading, keys_without_distances
 
 BAND = 12.2
 """From the datum edge to the band that spans a pleat, in mm: between the ticks and the labels."""
@@ -52,7 +52,8 @@ def _strip(
     return ruled_strip(
         Ruled(
             name=f"pleat strip{which}",
-            caption=(*whose, "Back of the panel towards you.", *keys_to_reading(plan, labels, "the left end")),
+            caption=(*whose, BACK, *keys_to_reading(plan, labels, "the left end")),
+            unsaid=(*whose, BACK, *keys_without_distances(plan)),
             up="the panel's top edge",
             width=plan.width.mm,
             marks=tuple(Labelled(mark.label, mark.at.mm, said) for mark, said in zip(marks, labels, strict=True)),

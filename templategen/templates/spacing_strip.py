@@ -10,8 +10,17 @@ from itertools import pairwise
 from ..drawing import CAP, USUAL, Anchor, Drawing, Item, Lane, Line, LineType, Look, Mark, Text, path, width_of
 from ..planning import Plan
 from .registering import AT_EDGE, AT_OTHER_EDGE
-from .strips import BETWEEN_LABELS, DEPTH, END_SIZE, TICK, keys_to_reading, thing_edges
+from .strips import (
+    BETWEEN_LABELS,
+    DEPTH,
+    END_SIZE,
+    TICK,
+    keys_to_reading,
+    keys_without_distances,
+    thing_edges,
+)
 
+BACK = "Back of the panel towards you."
 LABELS_FROM = 12
 BASES = (20, 27, 31.6)
 """Base lines of numbers, of distances and of the word for the centre, in mm from the datum edge."""
@@ -65,7 +74,8 @@ def draw(plan: Plan, look: Look = USUAL) -> list[Drawing]:
     labels = [tape.read(mark.at).label for mark in loops.marks]
     strip = Ruled(
         name="spacing strip",
-        caption=("Back of the panel towards you.", *keys_to_reading(plan, labels, "the left end")),
+        caption=(BACK, *keys_to_reading(plan, labels, "the left end")),
+        unsaid=(BACK, *keys_without_distances(plan)),
         up="the panel's top edge",
         width=plan.width.mm,
         marks=tuple(Labelled(mark.label, mark.at.mm, said) for mark, said in zip(loops.marks, labels, strict=True)),
@@ -89,6 +99,8 @@ class Ruled:
 
     name: str
     caption: tuple[str, ...]
+    unsaid: tuple[str, ...]
+    """The caption where there is no room for what is said of the marks."""
     up: str
     """What its datum edge is laid along."""
     width: Fraction
@@ -126,7 +138,7 @@ def ruled_strip(strip: Ruled, look: Look = USUAL) -> Drawing:
     ]
     return Drawing(
         name=strip.name,
-        caption=strip.caption,
+        caption=strip.caption if lettering.distance else strip.unsaid,
         up=strip.up,
         start=Fraction(0),
         end=width,

@@ -33,6 +33,8 @@ _TICK = 2
 _CHECK_SIZES = (8, 7.5, 7)
 _CHECK_OFF, _END_OFF = 1.5, 2.5
 """From a tick to its words, and from the template's end to the words about the whole, in mm."""
+_LARGE_APART = 5.0
+"""From the middle of a piece to such words in large print, which are to be told from those in its other half, in mm."""
 _CHECK_OVER = 1.1
 """From the line of a check length up to the words over it, in mm: as far as letters reach below, and a little."""
 _CHECK_STOPS = Fraction(5)
@@ -176,7 +178,7 @@ def _check(piece: Piece, check: Check, tape: Tape, look: Look) -> Iterator[Item]
                 room -= 2 * max(room_beside(join, tape, look) for join in piece.joins)
                 over = sizes[-1] * DESCENT + look.width(LineType.THIN)
             text, _ = _fitted(check.said_between, room, sizes)
-            if text:
+            if text or look == USUAL:
                 yield Text((left + right) / 2, y + over, text, sizes[-1], Anchor.MIDDLE)
     for at, holder, right_half in ((check.start, check.first, not check.whole), (check.end, check.last, check.whole)):
         if piece.number != holder.number:
@@ -186,7 +188,7 @@ def _check(piece: Piece, check: Check, tape: Tape, look: Look) -> Iterator[Item]
         low, high = half_of(piece, right_half)
         # From a tick the words run away from the join; from the template's end they run inward.
         off = _END_OFF if check.whole else _CHECK_OFF
-        room = float(at - low if right_half else high - at) - off - _CHECK_OFF
+        room = float(at - low if right_half else high - at) - off - (_CHECK_OFF if look == USUAL else _LARGE_APART)
         text, size = _fitted(check.said_on(piece), room, sizes)
         if text:
             x, anchor = (at - off, Anchor.END) if right_half else (at + off, Anchor.START)
