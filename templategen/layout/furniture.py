@@ -38,9 +38,10 @@ _UNDER_THE_HEAD = Fraction(3)
 """Below the last row of a head in large print, in mm."""
 IN_FROM_EDGES = (Fraction(4), Fraction(18, 5))
 """From the margins to the bars, in mm: from the foot up to the bar across, and from the right to the bar along."""
-LARGE_IN_FROM_EDGES = (Fraction(31, 5), Fraction(31, 5))
+LARGE_IN_FROM_EDGES = (Fraction(31, 5), Fraction(34, 5))
 """The same in large print, whose words stand there."""
-LARGE_SIDE = Fraction(56, 5)
+LARGE_SIDE = Fraction(58, 5)
+"""Three strips of usual depth stand side by side on A4 paper in large print too."""
 PAGE = "page {number} of {of}"
 HOW = "Print at actual size, 100 %, one-sided, on {paper} paper."
 """What the head of a sheet says, where whoever checks a printed file can read it again."""
@@ -190,7 +191,7 @@ def _along(bar: Bar, look: Look) -> Iterator[Item]:
         yield Text(x + 3.0, y + BAR - 1.5, BAR_ALONG, size, Anchor.END, turn=90)
         yield Text(x - APART - 1.6, y + FOUR_INCHES - 1.5, "4 in along", size, Anchor.END, turn=90)
     else:
-        yield Text(x + size * CAP + 1.2, y + BAR - 1.5, BAR_ALONG, size, Anchor.END, turn=90)
+        yield Text(x + size * CAP + 0.9, y + BAR - 1.5, BAR_ALONG, size, Anchor.END, turn=90)
         yield Text(x - APART + size * CAP / 2, y + FOUR_INCHES + _BEYOND, FOUR, size, turn=90)
 
 

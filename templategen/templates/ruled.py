@@ -64,12 +64,12 @@ class Lettering:
     grown: float
     """How many times the usual height they have, for which distances were chosen; they never shrink with it."""
     spare: float
-    """By how much more than usual half a line's width is, in mm."""
+    """What heavier lines take of the room beside them, in mm: as much as the heaviest is heavier than usual."""
 
     @classmethod
     def of(cls, look: Look, size: float) -> Lettering:
         strong = look.size(size)
-        spare = (look.width(LineType.MARK) - LineType.MARK.width) / 2
+        spare = look.width(LineType.CUT) - LineType.CUT.width
         return cls(strong, look.size(PLAIN_SIZE), look.least, max(strong / STRONG_SIZE, 1.0), spare)
 
     @property

@@ -33,6 +33,8 @@ _TICK = 2
 _CHECK_SIZES = (8, 7.5, 7)
 _CHECK_OFF, _END_OFF = 1.5, 2.5
 """From a tick to its words, and from the template's end to the words about the whole, in mm."""
+_LARGE_OFF = 2.5
+"""From a tick to its words in large print, in mm."""
 _LARGE_APART = 5.0
 """From the middle of a piece to such words in large print, which are to be told from those in its other half, in mm."""
 _CHECK_OVER = 1.1
@@ -187,7 +189,7 @@ def _check(piece: Piece, check: Check, tape: Tape, look: Look) -> Iterator[Item]
             yield Line(LineType.MARK, at, y - _TICK, at, y + _TICK)
         low, high = half_of(piece, right_half)
         # From a tick the words run away from the join; from the template's end they run inward.
-        off = _END_OFF if check.whole else _CHECK_OFF
+        off = _END_OFF if check.whole else _CHECK_OFF if look == USUAL else _LARGE_OFF
         room = float(at - low if right_half else high - at) - off - (_CHECK_OFF if look == USUAL else _LARGE_APART)
         text, size = _fitted(check.said_on(piece), room, sizes)
         if text:
