@@ -15,7 +15,7 @@ from .drawing import Drawing, set_text
 from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
 from .fingerprint import JOB_NAME, OPTIONS_NAME, SPEC_NAME, fingerprint_of
 from .layout import CHECK, WORDS, Contents, Correction, Kit, alone, lay_out
-from .options import FLAGS, Options, choices_of, chosen, faults_of, named_in, paper_of, plain_name, read_option
+from .options import FLAGS, Options, choices_of, chosen, faults_of, look_of, named_in, paper_of, plain_name, read_option
 from .papers import Orientation
 from .planning import JobPlan, Plan, as_job
 from .templates import STRIPS, TEMPLATES
@@ -69,6 +69,7 @@ def laid_out(
         correction=Correction(*options.printer.over(spec.printer.readings).ratios),
         check=check,
         fingerprint=fingerprint,
+        look=look_of(spec, options),
     )
     paper = paper_of(spec, options.paper, upright=orientation is not None)
     return lay_out(contents, paper, orientation or "portrait")
@@ -103,7 +104,7 @@ def files_of(kit: Kit, words: Sequence[Block], name: str, attachments: Mapping[s
     }
     for drawing in kit.drawings:
         described = f"{' '.join(drawing.caption)} Scale 1:1."
-        files[f"{drawing.file_name}.svg"] = svg(*alone(drawing, kit.tape), described).encode()
+        files[f"{drawing.file_name}.svg"] = svg(*alone(drawing, kit.tape, kit.look), described, kit.look).encode()
     return files
 
 

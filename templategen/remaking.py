@@ -13,7 +13,7 @@ from .fingerprint import JOB_NAME, OPTIONS_NAME, SPEC_NAME
 from .options import FLAGS, Options
 
 MOST_BYTES = 64 * 2**20
-KINDS = {"orientation": str, "half_strip": bool, "strips": int}
+KINDS = {"orientation": str, "half_strip": bool, "strips": int, "large_print": bool}
 """What each option is that is attached only where it was given."""
 
 

@@ -61,6 +61,7 @@ def plan(spec: Path, as_json: bool) -> None:
 @click.option("--orientation", metavar="WAY", help="portrait, landscape, or least for whichever takes fewer sheets.")
 @click.option("--half-strip/--whole-strip", default=None, help="A spacing strip to the centre, turned for the rest.")
 @click.option("--strips", metavar="N", help="How many spacing strips to print, from 1 to 20.")
+@click.option("--large-print/--no-large-print", default=None, help="Type of 18 points at least, lines twice as heavy.")
 @click.option("--printer", metavar="NAME", help='A printer kept by name; "none" for one that needs no correction.')
 @click.option("--printer-across", metavar="LENGTH", help="What the bar across an uncorrected sheet measured.")
 @click.option("--printer-along", metavar="LENGTH", help="What the bar along an uncorrected sheet measured.")
@@ -69,7 +70,7 @@ def plan(spec: Path, as_json: bool) -> None:
 @click.option("--despite-stops", is_flag=True, help="Make the kit even where the plan says stop.")
 def make(
     spec: Path, out: Path, paper: str | None, only: tuple[str, ...], despite_stops: bool,
-    orientation: str | None, half_strip: bool | None, strips: str | None,
+    orientation: str | None, half_strip: bool | None, strips: str | None, large_print: bool | None,
     printer: str | None, printer_across: str | None, printer_along: str | None, printer_bar: str | None,
     fingerprint: str | None,
 ) -> None:  # fmt: skip
@@ -94,6 +95,7 @@ def make(
         orientation=options.orientation if orientation is None else orientation,
         half_strip=options.half_strip if half_strip is None else half_strip,
         strips=options.strips if strips is None else _number(strips),
+        large_print=options.large_print if large_print is None else large_print,
     )
     # Asked for its faults first, and then for what was read.
     readings_in = cache(partial(_readings, (printer, printer_across, printer_along, printer_bar)))

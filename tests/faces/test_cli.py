@@ -234,7 +234,7 @@ def test_a_pdf_that_is_no_kit_is_refused(run: Run, tmp_path: Path, content: byte
     [
         "[]", '"x"', "{", '{"only": null}', '{"paper": 5, "only": []}', '{"paper": null, "only": "cut gauge"}',
         '{"paper": null, "only": [], "strips": "2"}', '{"paper": null, "only": [], "strips": true}',
-        '{"paper": null, "only": [], "half_strip": 1}', '{"paper": null, "only": [], "orientation": null}',
+        '{"paper": null, "only": [], "half_strip": 1}', '{"paper": null, "only": [], "large_print": "yes"}', '{"paper": null, "only": [], "orientation": null}',
     ],
 )  # fmt: skip
 def test_a_kit_whose_attachment_was_tampered_with_is_refused(run: Run, tmp_path: Path, options: str) -> None:
