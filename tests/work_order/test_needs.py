@@ -10,6 +10,7 @@ import pytest
 from hypothesis import given
 
 from templategen.document.blocks import Heading, Numbers, Points
+from templategen.document.on_paper import OnPaper
 from templategen.drawing import Drawing
 from templategen.lengths import Length, Tape, inches, millimetres
 from templategen.planning import JobPlan, Plan, make_plan
@@ -17,7 +18,7 @@ from templategen.planning.headings import HEADINGS
 from templategen.planning.hems import HEMS
 from templategen.spec import Spec
 from templategen.templates import draw_templates
-from templategen.work_order.needs import Printed, Seam, Thing, job_needs, needs
+from templategen.work_order.needs import Seam, Thing, job_needs, needs
 from templategen.work_order.needs.amounts import seams_with, together
 from templategen.work_order.needs.headings import HEADING_NEEDS
 from templategen.work_order.needs.hems import HEM_NEEDS
@@ -54,7 +55,7 @@ def drawn(plan: Plan) -> list[Drawing]:
     return draw_templates(plan)
 
 
-def rows(plan: Plan | JobPlan, drawings: list[Drawing], printed: Printed | None = None) -> dict[str, tuple[str, str]]:
+def rows(plan: Plan | JobPlan, drawings: list[Drawing], printed: OnPaper | None = None) -> dict[str, tuple[str, str]]:
     """Every row of the blocks: value and working by label."""
     blocks = needs(plan, drawings, printed) if isinstance(plan, Plan) else job_needs(plan, drawings, printed)
     tables = [block for block in blocks if isinstance(block, Numbers)]
@@ -277,7 +278,7 @@ def test_card_by_the_drawings() -> None:
 def test_paper_and_adhesive_tape_are_told_once_the_layout_is_known() -> None:
     plan = planned()
     strip = next(each for each in drawn(plan) if each.name == "spacing strip")
-    told = rows(plan, drawn(plan), Printed(9, {"spacing strip": 5}))
+    told = rows(plan, drawn(plan), OnPaper(9, {"spacing strip": 5}))
     assert told["paper"][0] == "9 sheets"
     assert told["adhesive tape for the joins"][0] == plan.tape.show_both(Length(Fraction(strip.depth) * 5))
     assert not {"paper", "adhesive tape for the joins"} & rows(plan, drawn(plan)).keys()

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from math import ceil
 
 from ...document.blocks import NumberRow
+from ...document.on_paper import OnPaper
 from ...drawing import Drawing
 from ...lengths import NOTHING, Length, Tape, inches
 from ...lengths.counting import plural
@@ -20,15 +20,6 @@ from .amounts import Thing
 from .headings import HEADING_NEEDS
 from .hems import HEM_NEEDS
 from .pins import along
-
-
-@dataclass(frozen=True, slots=True)
-class Printed:
-    """What only a layout knows of a kit."""
-
-    sheets: int
-    joins: Mapping[str, int] = field(default_factory=dict)
-    """How many each drawing has, by its name."""
 
 
 def things_of(plan: Plan) -> Iterator[Thing]:
@@ -95,7 +86,7 @@ def cards_of(drawings: Sequence[Drawing]) -> list[Drawing]:
     return [drawing for drawing in drawings if drawing.family.endswith("card") or drawing.family == "cut gauge"]
 
 
-def paper_rows(tape: Tape, drawings: Sequence[Drawing], printed: Printed | None) -> Iterator[NumberRow]:
+def paper_rows(tape: Tape, drawings: Sequence[Drawing], printed: OnPaper | None) -> Iterator[NumberRow]:
     """Card for the templates; paper and what joins it, where the layout is known."""
     if cards := cards_of(drawings):
         area = sum((drawing.length * Fraction(drawing.depth) for drawing in cards), Fraction(0))
@@ -105,7 +96,7 @@ def paper_rows(tape: Tape, drawings: Sequence[Drawing], printed: Printed | None)
         yield NumberRow("card", f"at least {_area(tape, area)}", f"for {names}; the largest is {size}")
     if printed is None:
         return
-    yield NumberRow("paper", plural(printed.sheets, "sheet"), "the pages of this kit")
+    yield NumberRow("paper", plural(printed.sheets, "sheet"), "the pages with templates")
     joined = [(drawing, printed.joins.get(drawing.name, 0)) for drawing in drawings]
     glued = sum((Fraction(drawing.depth) * joins for drawing, joins in joined), Fraction(0))
     if glued:
