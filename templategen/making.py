@@ -28,12 +28,7 @@ SPEC_NAME, JOB_NAME, OPTIONS_NAME = "spec.toml", "job.toml", "make.json"
 """What a kit's PDF carries: the spec or the job it was made from, and what was asked for besides."""
 SUBJECT = "Full-scale curtain templates and work order"
 EVERYTHING = "all"
-FLAGS = {
-    "orientation": "--orientation",
-    "half_strip": "--half-strip",
-    "strips": "--strips",
-    "large_print": "--large-print",
-}
+FLAGS = {name: f"--{name.replace('_', '-')}" for name in ("orientation", "half_strip", "strips", "large_print")}
 """Fields of [paper] that an option may stand in place of, and what it is called on the command line."""
 
 
