@@ -9,7 +9,7 @@ import os
 from fractions import Fraction
 from typing import Any
 
-from hypothesis import settings
+from hypothesis import reject, settings
 from hypothesis import strategies as st
 
 from templategen.errors import Refusal
@@ -292,8 +292,8 @@ def _read_without_faults(fields: dict[str, str]) -> Spec:
                 tables = {path.rpartition(".")[0] for path in blamed}
                 out = {path for path in fields if FIELDS[path].table in tables and not FIELDS[path].required}
                 out -= {path for path in fields if path.endswith(".style")}
-            if not out:
-                raise
+            if not out:  # required fields that do not go with each other
+                reject()
             fields = {path: said for path, said in fields.items() if path not in out}
 
 

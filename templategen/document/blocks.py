@@ -78,6 +78,13 @@ class Step:
     templates: tuple[str, ...] = ()
     """The templates that are used, as they are called on paper."""
 
+    @property
+    def templates_said(self) -> str:
+        """Which templates are used: "Template: cut gauge"; nothing where none is."""
+        if not self.templates:
+            return ""
+        return f"Template{'s' if len(self.templates) > 1 else ''}: {'; '.join(self.templates)}"
+
 
 @dataclass(frozen=True, slots=True)
 class Gate:

@@ -73,9 +73,8 @@ def _lines(block: Step, sizes: Sizes) -> Iterator[tuple[str, float, bool]]:
     if block.title:
         yield block.title, sizes.body, True
     yield block.text, sizes.body, False
-    if block.templates:
-        word = "Template" if len(block.templates) == 1 else "Templates"
-        yield f"{word}: {'; '.join(block.templates)}", sizes.small, False
+    if block.templates_said:
+        yield block.templates_said, sizes.small, False
 
 
 def _boxes(block: Step, left: float, top: float, width: float, sizes: Sizes) -> tuple[float, list[Item]]:

@@ -150,8 +150,7 @@ def _(block: Step) -> Iterator[str]:
     indent = " " * len(lead)
     yield from _wrap(f"{block.title}. {block.text}" if block.title else block.text, lead, indent)
     if block.templates:
-        called = "Template" if len(block.templates) == 1 else "Templates"
-        yield from _wrap(f"{called}: {'; '.join(block.templates)}.", indent, f"{indent}  ")
+        yield from _wrap(block.templates_said, indent, f"{indent}  ")
     if block.view:
         yield from _picture(block.view, indent)
     if block.boxes:

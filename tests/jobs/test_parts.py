@@ -7,7 +7,6 @@ from typing import Any
 
 import pytest
 from hypothesis import HealthCheck, given, settings
-from templategen.templates.job_order import words
 
 from templategen import draw_templates, make_plan
 from templategen.document.blocks import Heading, Remark, Step
@@ -16,6 +15,7 @@ from templategen.planning import JobPlan, make_job_plan, record_of, tell
 from templategen.spec import read_job
 from templategen.templates import Choices
 from templategen.templates.together import draw_job
+from templategen.work_order.job import words
 from tests.strategies import jobs
 
 from .building import SHARED, WINDOWS, job, of_windows, planned

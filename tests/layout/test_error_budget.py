@@ -28,7 +28,7 @@ from templategen.layout.error_budget import (
 from templategen.layout.pieces import Piece
 from templategen.layout.taping import USUAL, Limits, Way, far_mark, slips_at
 from templategen.planning.choices import MADE_WITHIN
-from templategen.templates import work_order
+from templategen.work_order import order as work_order
 from tests.proof.kits import PANELS, made
 
 from .laws import drawings

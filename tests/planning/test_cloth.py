@@ -11,7 +11,6 @@ import numpy as np
 import pytest
 from hypothesis import HealthCheck, assume, given, settings
 from hypothesis import strategies as st
-from templategen.templates.work_order import words
 
 from templategen.lengths import NOTHING, Length, inches, millimetres
 from templategen.planning import Plan, make_plan, plan_record, tell_plan
@@ -23,6 +22,7 @@ from templategen.planning.fullness import panels_for
 from templategen.spec import Spec
 from templategen.spec.fabric import Fabric
 from templategen.spec.quantities import ClothWeight, Mass, Percent, Times
+from templategen.work_order.order import words
 from templategen.writers.text import text as as_text
 from tests.strategies import specs as any_specs
 from tests.strategies import workshop_specs

@@ -5,7 +5,6 @@ from __future__ import annotations
 from functools import cache
 
 import pytest
-from templategen.templates.work_order import words
 
 from templategen import make_kit, make_plan
 from templategen.lengths import NOTHING, inches
@@ -14,6 +13,7 @@ from templategen.planning.headings import HEADINGS
 from templategen.planning.top import plan_top
 from templategen.spec import Spec, read_spec, starting_spec
 from templategen.spec.headings.face import HeadingTable
+from templategen.work_order.order import words
 
 KINDS = list(HEADINGS)
 BOTH = [(old, new) for old in KINDS for new in KINDS]

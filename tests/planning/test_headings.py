@@ -13,8 +13,8 @@ from templategen.planning import make_plan
 from templategen.planning.headings import HEADINGS
 from templategen.planning.hems import HEMS
 from templategen.spec import FIELDS, Spec, read_spec, starting_spec
-from templategen.templates.headings import HEADING_WORDS
-from templategen.templates.hems import HEM_WORDS
+from templategen.work_order.headings import HEADING_WORK
+from templategen.work_order.hems import HEM_WORK
 
 PLANNING = Path(templategen.planning.__file__).parent
 
@@ -39,8 +39,8 @@ def test_a_plan_of_every_heading_has_its_numbers_and_stays_on_the_cloth(name: st
 
 
 def test_every_style_that_a_spec_can_name_can_be_made_and_told() -> None:
-    assert set(HEADINGS) == set(FIELDS["heading.style"].choices) == set(HEADING_WORDS)
-    assert set(HEMS) == set(FIELDS["hem.style"].choices) == set(HEM_WORDS)
+    assert set(HEADINGS) == set(FIELDS["heading.style"].choices) == set(HEADING_WORK)
+    assert set(HEMS) == set(FIELDS["hem.style"].choices) == set(HEM_WORK)
 
 
 def starting_job(name: str) -> Spec:

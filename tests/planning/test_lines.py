@@ -7,13 +7,13 @@ from typing import Any
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
-from templategen.templates.work_order import words
 
 from templategen.lengths import inches
 from templategen.planning import make_plan, tell_plan
 from templategen.planning.lines import LINES
 from templategen.spec import FIELDS, Spec
 from templategen.templates import draw_templates
+from templategen.work_order.order import words
 from templategen.writers.text import text as as_text
 from tests.strategies import workshop_specs
 
@@ -150,8 +150,8 @@ def test_a_level_hem_on_stairs_has_one_gauge_for_its_highest_mark() -> None:
 def test_carried_cloth_is_in_the_work_order() -> None:
     tuck = {**NEW, "fabric.shrinkage": "3 %", "fabric.shrinkage_in": "tuck"}
     said = " ".join(as_text(words(planned(tuck))).split())
-    assert "Tuck: on the back, draw two lines across, 4 1/2 in and 7 in above the finish line." in said
+    assert "Tuck. On the back, draw two lines across, 4 1/2 in and 7 in above the finish line." in said
     assert "take out the tuck's stitches" in said
     hem = " ".join(as_text(words(planned({**tuck, "fabric.shrinkage_in": "hem"}))).split())
-    assert "unpick the hem, hang the panel, pin the hem anew, 4 in deep" in hem and "Tuck:" not in hem
+    assert "unpick the hem, hang the panel, pin the hem anew, 4 in deep" in hem and "Tuck." not in hem
     assert "has shrunk" not in as_text(words(planned(NEW)))

@@ -6,13 +6,13 @@ from itertools import pairwise
 from typing import Any
 
 import pytest
-from templategen.templates.work_order import words
 
 from templategen import Choices, draw_templates
 from templategen.document.blocks import Blanks, Step
 from templategen.drawing import Bounds, Drawing, Text
 from templategen.errors import Refusal
 from templategen.planning import Plan, make_plan
+from templategen.work_order.order import words
 from tests.planning.building import READING_ROOM, job
 
 LEFT_OUT = {path: None for path in READING_ROOM if path.startswith("heading.")}
@@ -110,8 +110,8 @@ def test_what_is_done_before_a_panel_is_split_is_done_on_panels_as_bought() -> N
     plan = make_plan(job({"sides.split": 2, "panel.count": 3, "heading.count": 5}))
     (checks,) = (block for block in words(plan) if isinstance(block, Blanks))
     assert checks.times == 3 and checks.rows[0].value == "54 in"
-    boxes = {step.text.split()[0]: step.boxes for step in steps(plan)}
-    assert (boxes["Hang"], boxes["Split"], boxes["Turn-under:"]) == (6, 3, 6)
+    boxes = {step.title: step.boxes for step in steps(plan)}
+    assert (boxes["On the rod"], boxes["Split"], boxes["Turn-under"]) == (6, 3, 6)
     lay = next(step for step in steps(plan) if step.text.startswith("Lay the panel flat"))
     assert lay.boxes == 3
 

@@ -5,12 +5,12 @@ from __future__ import annotations
 from typing import Any
 
 import pytest
-from templategen.templates.work_order import words
 
 from templategen.document.blocks import Step
 from templategen.drawing import Drawing, Line, LineType
 from templategen.lengths import inches
 from templategen.templates.mitre_card import draw
+from templategen.work_order.order import words
 from tests.planning.building import planned
 
 MITRE = {"sides.mitre": True, "sides.hem": "1 in", "sides.turn_under": "1 in", "hem.turn_under": "1 in"}
@@ -63,7 +63,7 @@ def test_panels_that_are_split_have_corners_of_both_kinds() -> None:
 
 def test_a_box_for_every_panel_bought_until_it_is_split_and_for_every_one_made_after() -> None:
     steps = [block for block in words(planned({"sides.split": 2})) if isinstance(block, Step)]
-    boxes = {block.text.split()[0]: block.boxes for block in steps}
-    assert (boxes["Split"], boxes["Do"], boxes["Turn-under:"]) == (4, 4, 8)
-    split = next(i for i, block in enumerate(steps) if block.text.startswith("Split"))
+    boxes = {block.title: block.boxes for block in steps}
+    assert (boxes["Split"], boxes["Cut"], boxes["Turn-under"]) == (4, 4, 8)
+    split = next(i for i, block in enumerate(steps) if block.title == "Split")
     assert {block.boxes for block in steps[:split]} == {1, 4}

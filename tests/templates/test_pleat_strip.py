@@ -11,7 +11,7 @@ from templategen import Choices, Options, draw_templates, make_kit
 from templategen.drawing import Drawing, Text
 from templategen.errors import Refusal
 from templategen.planning import Plan
-from templategen.templates import work_order
+from templategen.work_order import order as work_order
 from tests.planning.building import job
 from tests.planning.test_headings_by_hand import PLEATED, PLEATS, with_heading
 from tests.planning.test_pleats import pleated_jobs

@@ -5,10 +5,9 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Any
 
-from templategen.templates.work_order import words
-
 from templategen import Choices, make_plan, read_spec
 from templategen.document.blocks import Blanks, Remark, Step
+from templategen.work_order.order import words
 
 EXAMPLE = (Path(__file__).parents[2] / "out_examples" / "east-window" / "spec.toml").read_text()
 UNEVEN = (Path(__file__).parents[2] / "out_examples" / "childrens-corner" / "spec.toml").read_text()
@@ -30,13 +29,24 @@ def _first(steps: list[str], *said: str) -> int:
     return next(i for i, step in enumerate(steps) if all(word in step for word in said))
 
 
-def test_nothing_is_cut_before_the_checks_and_one_panel_goes_first() -> None:
+def test_nothing_is_cut_before_the_checks_and_one_panel_is_tried_first() -> None:
     steps = _steps()
     cut = _first(steps, "cut on the cut line")
-    assert "Do the checks above" in steps[cut] and "first one panel" in steps[cut]
+    assert steps[cut].startswith("When they agree, cut")
     assert _first(steps, "Measure both bars") < _first(steps, "pins") < _first(steps, "cut gauge", "pin;") < cut
-    assert cut < _first(steps, "Turn-under") < _first(steps, "Hem:") < _first(steps, "Hang the panel")
-    assert "first one panel" not in " ".join(_steps(count="1"))
+    assert cut < _first(steps, "fold-to line 1") < _first(steps, "press a hem") < _first(steps, "Stitch the hem")
+    assert _first(steps, "Stitch the hem") < _first(steps, "On one panel tack") < _first(steps, "By hand")
+    assert _first(steps, "By hand") < _first(steps, "Hang the panel on the rod")
+    assert "On the panel tack" in " ".join(_steps(count="1"))
+
+
+def test_the_checks_stand_right_before_the_cut() -> None:
+    blocks = _blocks()
+    (at,) = [i for i, block in enumerate(blocks) if isinstance(block, Blanks)]
+    checks, blades, cut = blocks[at : at + 3]
+    assert isinstance(checks, Blanks) and [row.value for row in checks.rows][:2] == ["54 in", "13 5/8 in"]
+    assert isinstance(blades, Remark) and blades.word == "Blades"
+    assert isinstance(cut, Step) and cut.title == "Cut"
 
 
 def test_an_old_hem_in_the_way_is_unpicked_after_the_pins_and_before_the_gauge() -> None:

@@ -6,7 +6,6 @@ import re
 from pathlib import Path
 
 import pytest
-from templategen.templates.work_order import words
 
 from templategen import kit_files, make_plan, read_spec
 from templategen.document.blocks import (
@@ -14,14 +13,20 @@ from templategen.document.blocks import (
     Figure,
     Finding,
     Findings,
+    Gate,
     Heading,
+    Lines,
     NumberRow,
     Numbers,
     Paragraph,
+    Pictures,
+    Points,
     Remark,
     Step,
 )
+from templategen.document.view import View
 from templategen.drawing import capitalised
+from templategen.work_order.order import words
 from templategen.writers.text import WIDTH, text
 
 EXAMPLES = Path(__file__).parents[2] / "out_examples"
@@ -62,6 +67,26 @@ def test_each_block_is_written_as_a_person_would_write_it() -> None:
         "1. Measure.\n   [ ]\n\n2. Mark.\n   panel [ ] 1  [ ] 2  [ ] 3\n\nHeat: Dry iron.\n\n"
         "cut line: 9 in\n    = finish line 13 5/8 in − hem 4 in − turn-under 5/8 in\n"
         "Width: 54 in   measured: ________  ________\n"
+    )
+
+
+def test_a_step_has_its_title_its_templates_and_its_picture_in_words() -> None:
+    seen = View("The hem folded", "The raw edge lies on line 1.", ())
+    step = Step(7, "Lay the card on it.", 2, "panel", "Turn-under", seen, ("cut gauge 1, north", "cut gauge 2, north"))
+    assert text([step]) == (
+        "7. Turn-under. Lay the card on it.\n   Templates: cut gauge 1, north; cut gauge 2, north\n"
+        "   Picture: The raw edge lies on line 1.\n   panel [ ] 1  [ ] 2\n"
+    )
+    assert text([Pictures((seen,))]) == "Picture: The raw edge lies on line 1.\n"
+
+
+def test_gates_points_lines_and_the_names_of_tables_are_written() -> None:
+    rule = "=" * WIDTH
+    rows = (NumberRow("hem depth", "4 in"),)
+    blocks = [Gate("All panels to this point."), Points(("thread", "pins")), Lines(2), Numbers(rows, "The new hem")]
+    assert text(blocks) == (
+        f"{rule}\nAll panels to this point.\n{rule}\n\n- thread\n- pins\n\nNotes:\n{'_' * WIDTH}\n{'_' * WIDTH}\n\n"
+        "The new hem:\nhem depth: 4 in\n"
     )
 
 
