@@ -15,12 +15,13 @@ from templategen.planning import Plan, make_job_plan
 from templategen.spec import FIELDS, Spec, read_job
 from templategen.templates.together import draw_job
 from templategen.work_order import job as job_order
-from templategen.work_order.order import called, words
+from templategen.work_order.order import called
 from tests.jobs.building import WINDOWS, of_windows
 from tests.jobs.building import planned as planned_job
 from tests.planning.building import planned
 from tests.planning.test_from_any_to_any import start
 from tests.strategies import kind_specs
+from tests.work_order.said import words
 
 LOOPS_ALONE = ("edge_inset", "loop_length", "loop_width", "lower_allowance", "upper_turn")
 HEADINGS = FIELDS["heading.style"].choices
