@@ -224,3 +224,5 @@ def test_of_many_templates_the_first_and_the_last_are_named() -> None:
     assert called("spacing strip", strips) == ("spacing strip 1 to spacing strip 7",)
     assert called("spacing strip", strips[:2]) == ("spacing strip 1", "spacing strip 2")
     assert called("cut gauge", strips) == ()
+    gauges = ["cut gauge 3, north", "cut gauge 10, north", "cut gauge 2, north and west", "cut gauge 1, north"]
+    assert called("cut gauge", gauges[:1] + gauges[2:]) == (gauges[3], gauges[2], gauges[0])
