@@ -161,7 +161,7 @@ def test_under_a_border_that_comes_below_the_cloth_it_is_the_cut_line_that_is_se
     border = {"hem.style": "border", "hem.turn_under": None, "hem.depth": "4 in", "hem.seam": "1 in",
               "drop.floor_marks": ["-4 in"], "drop.rod_to_floor": None, "drop.hung_by": "new heading"}  # fmt: skip
     text = step(planned(border), "Look").text
-    assert "The cut line must stand 3 3/4 in above the floor: below it the hem takes 3 in, so that it ends 3/4 in" in text
+    assert "cut line must stand 3 3/4 in above the floor: below it the hem takes 3 in, so that it ends 3/4 in" in text
     assert "pins" not in text
 
 
