@@ -12,7 +12,7 @@ from .cloth import APART, cloth, corner, doubled, front_and_back, rod, rows, sho
 from .signs import across, box, figure, mm
 from .stiffening import stiffened
 
-FOLDS = 5
+FOLDS = 4
 """Eyelets that are drawn on the rod: our choice, enough to be read as in and out."""
 
 
@@ -106,37 +106,34 @@ def folds(plan: Plan, eyelets: EyeletPlan) -> View:
     inset = min(mm(eyelets.edge_inset), step)
     long = step * (count - 1)
     thick = max(min(mm(plan.spec.rod.diameter), step * 0.5), step * 0.05)
-    points: list[Point] = [(-inset * 0.3, inset)]
+    # The first eyelet is on the right, where its side edge has room for words.
+    points: list[Point] = [(inset * 0.3, inset)]
     points += [
-        (step * (i + t / 16), -deep * sin(pi * t / 16) ** 0.8 * (-1) ** i)
+        (-step * (i + t / 16), -deep * sin(pi * t / 16) ** 0.8 * (-1) ** i)
         for i in range(count - 1)
         for t in range(17)
     ]
-    ends = -inset if count % 2 else inset
-    points.append((long + (inset * 0.3), ends) if count == eyelets.count else (long + step * 0.2, ends * 0.6))
+    points.append((-long - step * 0.15, -inset * 0.5 if count % 2 else inset * 0.5))
+    ends = (-long - step * 0.6, step * 0.6)
     shapes: list[Shape] = [
         Stroke(LineType.CUT, tuple(points)),
-        box(LineType.MARK, (-step * 0.7, -thick / 2), (long + step * 0.7, thick / 2)),
-        *(Circle(LineType.MARK, (step * i, 0.0), thick * 0.75) for i in range(count)),
+        box(LineType.MARK, (ends[0], -thick / 2), (ends[1], thick / 2)),
+        *(Circle(LineType.MARK, (-step * i, 0.0), thick * 0.75) for i in range(count)),
     ]
     spaced, depth = figure(plan, eyelets.spacing), figure(plan, eyelets.fold.depth)
     notes: list[Note] = [
-        Span(spaced, 0, step, -deep, "below"),
-        Label("rod", (long + step * 0.6, 0.0)),
+        Span(spaced, -step, 0, -deep, "below"),
+        Label("rod", (ends[1], 0.0)),
+        Label("side edge, to the wall", points[0]),
     ]
-    low, high = -deep, max(deep, inset)
     wall = ""
     room = plan.spec.rod.projection
-    if room is not None and deep * 0.5 < mm(room) < 6 * step:
-        high = mm(room)
-        shapes.append(across(LineType.CUT, -step * 0.8, long + step * 0.8, high))
-        notes.append(Label("wall", (long + step * 0.75, high)))
+    if room is not None and deep * 0.5 < mm(room) < 3 * step:
+        shapes.append(across(LineType.CUT, *ends, mm(room)))
+        notes.append(Label("wall", (ends[1], mm(room))))
         wall = f" The wall is {figure(plan, room)} behind the rod's centre."
-        notes.append(Rise(figure(plan, room), 0, high, -step * 0.7))
     if deep:
-        notes.append(Rise(depth, -deep, 0, -step * 0.7))
-    notes.append(Within("room", (long * 0.55, low), (long + step * 0.7, -thick), "right"))
-    notes.append(Label("side edge, to the wall", points[0], "right" if count < 3 else "left"))
+        notes.append(Rise(depth, -deep, 0, ends[0]))
     return View(
         title="On the rod, seen from above",
         spoken=(
@@ -166,8 +163,7 @@ def hung(plan: Plan, eyelets: EyeletPlan) -> View:
             f"stands {above} above the top of the rod."
         ),
         shapes=(
-            *corner(wide, deep, whole=True)[1:],
-            across(LineType.CUT, 0, wide, 0),
+            *corner(wide, deep, whole=True),
             Circle(LineType.MARK, (x, -down), outside),
             Circle(LineType.MARK, (x, -down), inside),
             *rod((x, top - radius), radius),

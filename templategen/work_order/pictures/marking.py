@@ -28,7 +28,7 @@ def marking(plan: Plan, choices: Choices) -> View:
         Running(tuple((mm(mark.at), mark.label) for mark in places), 0.0),
         Span(edge, 0, first, 0, "above"),
         *([Span(pitch, first, mm(heading.marks[1].at), 0, "above")] if heading.count > 1 else []),
-        Label(name, (end * 0.97, -wide * STRIP * 0.7)),
+        Label(name, (end * 0.985, -wide * STRIP * 0.93)),
         Within("back of the panel", (end * 0.1, -wide * (STRIP + BELOW)), (wide * 0.9, -wide * STRIP)),
     ]
     shapes = _pinned(wide, end)
@@ -61,7 +61,7 @@ def pleat_marking(plan: Plan, pleats: PleatPlan) -> View:
         *([Span(pleat, mm(a), mm(b), 0, "above")] if b > a else []),
         Within(f"{left} edge", (0, -wide * (STRIP + BELOW)), (wide * 0.48, -wide * STRIP)),
         Within(f"{right} edge", (wide * 0.52, -wide * (STRIP + BELOW)), (wide, -wide * STRIP), "right"),
-        Label("pleat strip", (wide * 0.97, -wide * STRIP * 0.7)),
+        Label("pleat strip", (wide * 0.985, -wide * STRIP * 0.93)),
     ]
     space = figure(plan, others[0] - b)
     if others[0] > b:

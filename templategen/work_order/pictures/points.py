@@ -68,9 +68,9 @@ def held(plan: Plan, thing: str, drop: Length, set_below: Length, round_rod: boo
     front = 0.0 if thing == "clip" else -2.5 * gap
     top = doubled(reach, tail, gap).points
     shapes: list[Shape] = [Stroke(LineType.CUT, tuple((x + front - gap * 0.5, y + edge) for x, y in top))]
+    bottom = place + gap * 1.4 if thing == "clip" else place
     if round_rod:
         shapes += rod((0.0, -size / 2), size / 2)
-        bottom = place + gap * 1.4 if thing == "clip" else place
         shapes += [
             Circle(LineType.MARK, (0.0, bottom / 2), -bottom / 2),
             Circle(LineType.MARK, (0.0, bottom / 2), -bottom / 2 + gap * 0.35),
@@ -81,7 +81,7 @@ def held(plan: Plan, thing: str, drop: Length, set_below: Length, round_rod: boo
     notes: list[Note] = [
         Rise(figure(plan, drop), place, 0.0, -max(size, p if round_rod else 0.0) / 2),
         Label(where, (size * 0.2, -size * 0.3)),
-        Label(what, (-place / 2 + gap * 0.3, place / 2) if round_rod else (gap * 0.3, (place - size) / 2)),
+        Label(what, (-bottom / 2 + gap * 0.3, bottom / 2) if round_rod else (gap * 0.3, (place - size) / 2)),
     ]
     if thing != "ring":
         notes.append(Label(thing, (gap * 0.5 if thing == "clip" else gap * 0.4, place - gap * 0.3)))
@@ -116,7 +116,9 @@ def _holding(thing: str, place: float, front: float, gap: float, reach: float, b
     if thing == "ring":
         return (thread(front + 0.3 * gap, 0.6 * gap, place, gap), thread(front + 0.3 * gap, 0.6 * gap, place, gap * 0.5))
     if thing == "clip":
-        jaw: tuple[Point, ...] = ((0.0, place + gap * 1.4), (-1.6 * gap, place + gap * 0.6), (-0.9 * gap, place))
+        jaw: tuple[Point, ...] = (
+            (0.0, place + gap * 1.4), (-1.5 * gap, place + gap * 0.7), (-0.7 * gap, place - gap * 0.7)
+        )  # fmt: skip
         return (
             Stroke(LineType.MARK, jaw),
             Stroke(LineType.MARK, tuple((-x, y) for x, y in jaw)),
