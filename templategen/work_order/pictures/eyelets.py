@@ -125,6 +125,7 @@ def folds(plan: Plan, eyelets: EyeletPlan) -> View:
         Span(spaced, -step, 0, -deep, "below"),
         Label("rod", (ends[1], 0.0)),
         Label("side edge, to the wall", points[0]),
+        Label("front, to the room", (-step * 0.3, -deep * sin(pi * 0.3) ** 0.8)),
     ]
     wall = ""
     room = plan.spec.rod.projection
@@ -171,7 +172,7 @@ def hung(plan: Plan, eyelets: EyeletPlan) -> View:
         notes=(
             *([Rise(above, top, 0, 0)] if eyelets.above.mm > 0 else []),
             Label("top edge", (wide * 0.95, 0)),
-            Label("ring", (x + outside, -down)),
+            Label("ring", (x + outside * 0.707, -down - outside * 0.707)),
             Label("rod", (x + radius * 0.4, top - radius * 1.3)),
             Within("panel", (0, -deep), (wide, -down - outside)),
         ),

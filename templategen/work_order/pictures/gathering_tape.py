@@ -13,7 +13,7 @@ from .cloth import broken, broken_up, cloth, corner, rows
 from .points import held
 from .signs import box, figure, mm
 
-CORDS = (0.33, 0.67)
+CORDS = (0.26, 0.74)
 """Where its cords are drawn, of the tape's width: our choice; most tapes have two or three."""
 
 
@@ -26,7 +26,7 @@ def _edges(plan: Plan, tape: TapePlan) -> tuple[str, str]:
 def piece(plan: Plan, tape: TapePlan) -> View:
     """A piece of tape: knotted at one end, its cords free at the other."""
     high = max(mm(tape.width), 1.0)
-    wide, turn = high * 3.6, min(mm(tape.given.tape_turn), high * 1.2)
+    wide, turn = high * 3.0, min(mm(tape.given.tape_turn), high * 1.2)
     knotted, pulled = _edges(plan, tape)
     long, turned = figure(plan, tape.tape_length), figure(plan, tape.given.tape_turn)
     shapes: list[Shape] = [box(LineType.CUT, (0, 0), (wide, high))]
@@ -38,8 +38,8 @@ def piece(plan: Plan, tape: TapePlan) -> View:
         ]
     notes: list[Note] = [
         Span(long, 0, wide, 0, "below"),
-        Label("cords free, drawn out at the front", (wide + high * 0.4, high * CORDS[1])),
-        Label("cords knotted, at the back", (0, high * CORDS[1]), "left"),
+        Label("cords free, at the front", (wide + high * 0.4, high * CORDS[1])),
+        Within("knots at the back", (high * 0.05, high * CORDS[0]), (wide, high * CORDS[1])),
     ]
     if turn:
         shapes += [Stroke(LineType.FOLD, ((x, 0), (x, high))) for x in (turn, wide - turn)]
@@ -57,8 +57,8 @@ def piece(plan: Plan, tape: TapePlan) -> View:
     )
 
 
-def _sewn(tape: TapePlan) -> tuple[float, float, float, list[Shape]]:
-    """The panel's corner from the back with the tape on it: how wide and deep it is, its turned end, its shapes."""
+def _sewn(tape: TapePlan) -> tuple[float, list[Shape]]:
+    """The panel's corner from the back with the tape on it: how wide it is drawn, and its shapes."""
     top, lower = mm(tape.top), max(mm(tape.lower), mm(tape.top) + 1.0)
     deep = lower * 1.4
     wide = deep * 2.2
@@ -68,12 +68,12 @@ def _sewn(tape: TapePlan) -> tuple[float, float, float, list[Shape]]:
         Stroke(LineType.MARK, ((wide, -top), (0, -top), (0, -lower), (wide, -lower))),
         *rows(wide, cords, LineType.THIN),
     ]
-    return wide, deep, wide, shapes
+    return wide, shapes
 
 
 def pinned(plan: Plan, tape: TapePlan) -> View:
     """Where the tape lies on the back."""
-    wide, _, _, shapes = _sewn(tape)
+    wide, shapes = _sewn(tape)
     top, width = figure(plan, tape.top), figure(plan, tape.width)
     notes: list[Note] = [
         Rise(width, -mm(tape.lower), -mm(tape.top), 0),
@@ -101,12 +101,13 @@ def pinned(plan: Plan, tape: TapePlan) -> View:
 
 def rows_sewn(plan: Plan, tape: TapePlan) -> View:
     """The two rows, in the same direction."""
-    wide, deep, _, shapes = _sewn(tape)
+    wide, shapes = _sewn(tape)
     top, lower = mm(tape.top), mm(tape.lower)
     inside = (lower - top) * 0.12
     ys = (-top - inside, -lower + inside)
     shapes += rows(wide, ys)
-    shapes += [Arrow(((wide * 0.12, y + d), (wide * 0.45, y + d))) for y, d in zip(ys, (top * 0.5 or inside, -inside * 2.5), strict=True)]
+    beside = (top * 0.5 or inside, -inside * 2.5)
+    shapes += [Arrow(((wide * 0.12, y + d), (wide * 0.45, y + d))) for y, d in zip(ys, beside, strict=True)]
     shapes.append(Stroke(LineType.STITCH, ((wide * 0.02, -top), (wide * 0.02, -lower))))
     pulled = tape.given.cord_side
     return View(
@@ -132,22 +133,15 @@ def gathered(plan: Plan, tape: TapePlan) -> View:
     step = wide / parts
     high = wide * 0.22
     waves = min(parts * 2, 24) * 2
-    top = tuple(
-        (wide * i / (waves * 6), wide * 0.012 * sin(2 * pi * i / 12)) for i in range(waves * 6 + 1)
-    )
+    top = tuple((wide * i / (waves * 6), wide * 0.012 * sin(2 * pi * i / 12)) for i in range(waves * 6 + 1))
     pulled = tape.given.cord_side
-    left = (plan.spec.panel.leading_edge == "left") != (pulled == "leading")
-    del left
     shapes: list[Shape] = [
         cloth(*top),
         cloth((0, 0), (0, -high)),
         cloth((wide, 0), (wide, -high)),
         broken(0, wide, -high, high * 0.06),
         box(LineType.MARK, (-wide * 0.03, wide * 0.04), (wide * 1.03, wide * 0.07)),
-        *(
-            Stroke(LineType.THIN, ((wide * i / waves, -wide * 0.02), (wide * i / waves, -high * (0.9 if i % 2 else 0.6))))
-            for i in range(1, waves)
-        ),
+        *(_gather(wide * i / waves, high, i % 2 > 0) for i in range(1, waves)),
         *(Stroke(LineType.MARK, ((step * i, wide * 0.03), (step * i, wide * 0.085))) for i in range(parts + 1)),
     ]
     whole, each = figure(plan, tape.gathered), figure(plan, tape.gathered_division)
@@ -167,15 +161,20 @@ def gathered(plan: Plan, tape: TapePlan) -> View:
     )
 
 
+def _gather(x: float, high: float, long: bool) -> Stroke:
+    return Stroke(LineType.THIN, ((x, -high * 0.09), (x, -high * (0.9 if long else 0.6))))
+
+
 def hooks(plan: Plan, tape: TapePlan) -> View:
     """Hooks in the pockets."""
-    wide, _, _, shapes = _sewn(tape)
+    wide, shapes = _sewn(tape)
     y = -mm(tape.hook_set)
     size = max(mm(tape.width) * 0.3, 1.0)
     first, second = wide * 0.1, wide * 0.72
     for x in (first, second):
         shapes.append(box(LineType.THIN, (x - size * 0.5, y - size), (x + size * 0.5, y)))
-        shapes.append(Stroke(LineType.CUT, ((x - size * 0.3, y - size * 0.6), (x - size * 0.3, y), (x + size * 0.3, y), (x + size * 0.3, y - size * 0.6))))
+        left, right, foot = x - size * 0.3, x + size * 0.3, y - size * 0.6
+        shapes.append(cloth((left, foot), (left, y), (right, y), (right, foot)))
     apart, below = figure(plan, tape.hook_pitch), figure(plan, tape.hook_set)
     return View(
         title="Hooks in the pockets, the back towards you",

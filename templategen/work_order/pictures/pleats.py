@@ -59,6 +59,7 @@ def together(plan: Plan, pleats: PleatPlan) -> View:
         *([Span(spaced, seams[0], seams[1], min(0.0, side * cloth_in * 0.42), "below")] if space else []),
         Label("flat", (wide, up)),
         Label("pins together", (end, 0.0)),
+        Label(f"stands out at the {where}", (seams[-1], side * cloth_in * 0.42)),
     ]
     return View(
         title="Two pins brought together, seen from above",
@@ -123,7 +124,7 @@ def formed(plan: Plan, pleats: PleatPlan) -> View:
 def finished(plan: Plan, pleats: PleatPlan) -> View:
     """The whole heading from the front, with its measures."""
     wide, deep = max(mm(pleats.finished), 1.0), mm(pleats.given.heading_depth)
-    deep = min(max(deep, wide * 0.1), wide * 0.22)
+    deep = min(max(deep, wide * 0.1), wide * 0.16)
     long = deep * 1.8
     # From the front the leading edge is on the other side.
     first, last = min(mm(pleats.first), wide * 0.45), min(mm(pleats.last), wide * 0.45)
