@@ -11,7 +11,7 @@ Each step is loaded when it is first used, so planning needs no PDF library.
 from importlib import import_module
 from typing import TYPE_CHECKING
 
-__version__ = "0.3.0"
+from .version import __version__
 
 if TYPE_CHECKING:
     from .lengths import read_length
@@ -40,6 +40,7 @@ _HOMES = {
 __all__ = [
     "Choices",
     "Options",
+    "__version__",
     "draw_templates",
     "kit_files",
     "load_spec",

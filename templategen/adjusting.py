@@ -5,7 +5,7 @@ from __future__ import annotations
 from .errors import Refusal
 from .layout import Kit
 from .making import files_of, laid_out
-from .options import Options, faults_of
+from .options import Options, faults_of, look_of
 from .planning import Plan
 from .planning.adjusting import Adjustment
 from .templates import adjusting_strip
@@ -24,6 +24,6 @@ def adjusting_files(plan: Plan, adjustment: Adjustment, options: Options | None 
         raise Refusal(*faults)
     taken = adjustment.taken
     words = adjusting_words.words(plan, adjustment)
-    drawings = adjusting_strip.draw(plan, taken) if taken else []
-    kit = laid_out(plan, options, SUBJECT, words, drawings, check=bool(drawings))
+    drawings = adjusting_strip.draw(plan, taken, look_of(plan.spec, options)) if taken else []
+    kit = laid_out(plan, options, SUBJECT, lambda paper: words, drawings, check=bool(drawings))
     return kit, files_of(kit, words, "adjusting", {})

@@ -5,25 +5,27 @@ from __future__ import annotations
 import json
 import os
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from pathlib import Path
 from tempfile import NamedTemporaryFile
 
 from .bars import readings_record
 from .document.blocks import Block
+from .document.on_paper import OnPaper
 from .drawing import Drawing, set_text
 from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
+from .fingerprint import JOB_NAME, OPTIONS_NAME, SPEC_NAME, fingerprint_of
 from .layout import CHECK, WORDS, Contents, Correction, Kit, alone, lay_out
-from .options import FLAGS, Options, choices_of, chosen, faults_of, named_in, paper_of, plain_name, read_option
+from .options import FLAGS, Options, choices_of, chosen, faults_of, look_of, named_in, paper_of, plain_name, read_option
 from .papers import Orientation
 from .planning import JobPlan, Plan, as_job
 from .templates import STRIPS, TEMPLATES
 from .templates.together import Served, draw_job
 from .work_order import job as job_order
 
-SPEC_NAME, JOB_NAME, OPTIONS_NAME = "spec.toml", "job.toml", "make.json"
-"""What a kit's PDF carries: the spec or the job it was made from, and what was asked for besides."""
 SUBJECT = "Full-scale curtain templates and work order"
+
+
 def make_kit(plan: Plan | JobPlan, options: Options | None = None) -> Kit:
     """The plan's kit, on sheets; for a job one kit for all of its windows.
 
@@ -44,14 +46,18 @@ def _made(plan: JobPlan, options: Options) -> tuple[Kit, list[Served]]:
     served = draw_job(plan, only, choices)
     if faults := [*_not_in_this_job(options, plan), *_nothing_to_halve(options, plan)]:
         raise Refusal(*faults)
-    words = job_order.words(plan, served, choices) if not only or WORDS in only else []
-    drawings = [drawing for drawing, _ in served]
-    return laid_out(plan, options, SUBJECT, words, drawings, check=not only or CHECK in only), served
+    carried = _attachments(plan, options)
+
+    def words(paper: OnPaper | None) -> Sequence[Block]:
+        return job_order.words(plan, served, choices, carried, paper) if not only or WORDS in only else ()
+
+    drawings, check = [drawing for drawing, _ in served], not only or CHECK in only
+    return laid_out(plan, options, SUBJECT, words, drawings, check=check, fingerprint=fingerprint_of(carried)), served
 
 
 def laid_out(
-    plan: Plan | JobPlan, options: Options, subject: str, words: Sequence[Block], drawings: Sequence[Drawing], *,
-    check: bool,
+    plan: Plan | JobPlan, options: Options, subject: str, words: Callable[[OnPaper | None], Sequence[Block]],
+    drawings: Sequence[Drawing], *, check: bool, fingerprint: str = "",
 ) -> Kit:  # fmt: skip
     """Words and drawings on the sheets that the spec and ``options`` ask for. Raises Refusal where they do not fit."""
     spec = plan.spec
@@ -66,6 +72,8 @@ def laid_out(
         tape=plan.tape,
         correction=Correction(*options.printer.over(spec.printer.readings).ratios),
         check=check,
+        fingerprint=fingerprint,
+        look=look_of(spec, options),
     )
     paper = paper_of(spec, options.paper, upright=orientation is not None)
     return lay_out(contents, paper, orientation or "portrait")
@@ -76,8 +84,9 @@ def kit_files(plan: Plan | JobPlan, options: Options | None = None) -> tuple[Kit
     options = options or Options()
     job = as_job(plan)
     kit, served = _made(job, options)
-    words = kit.words or job_order.words(job, served, choices_of(plan.spec, options))
-    return kit, files_of(kit, words, "work-order", _attachments(job, options))
+    carried = _attachments(job, options)
+    words = kit.words or job_order.words(job, served, choices_of(plan.spec, options), carried)
+    return kit, files_of(kit, words, "work-order", carried)
 
 
 def files_of(kit: Kit, words: Sequence[Block], name: str, attachments: Mapping[str, str]) -> dict[str, bytes]:
@@ -100,7 +109,7 @@ def files_of(kit: Kit, words: Sequence[Block], name: str, attachments: Mapping[s
     }
     for drawing in kit.drawings:
         described = f"{' '.join(drawing.caption)} Scale 1:1."
-        files[f"{drawing.file_name}.svg"] = svg(*alone(drawing, kit.tape), described).encode()
+        files[f"{drawing.file_name}.svg"] = svg(*alone(drawing, kit.tape, kit.look), described, kit.look).encode()
     return files
 
 

@@ -7,7 +7,7 @@ from difflib import get_close_matches
 from typing import Any
 
 from .bars import NOTHING_READ, Readings, faults_in
-from .drawing import set_text
+from .drawing import LARGE, USUAL, Look, set_text
 from .errors import Fault, MissingGlyph
 from .layout import CHECK, WORDS
 from .papers import Paper, paper_named, roll_of, sheet_of, unknown_paper
@@ -16,7 +16,12 @@ from .spec.values import Wrong, read_value
 from .templates import TEMPLATES, Choices
 
 EVERYTHING = "all"
-FLAGS = {"orientation": "--orientation", "half_strip": "--half-strip", "strips": "--strips"}
+FLAGS = {
+    "orientation": "--orientation",
+    "half_strip": "--half-strip",
+    "strips": "--strips",
+    "large_print": "--large-print",
+}
 """Fields of [paper] that an option may stand in place of, and what it is called on the command line."""
 
 
@@ -33,6 +38,7 @@ class Options:
     half_strip: bool | None = None
     strips: int | str | None = None
     """As it was typed: what is no whole number is refused with all else that is wrong."""
+    large_print: bool | None = None
     printer: Readings = NOTHING_READ
     """What was read off the bars; an axis that it says nothing of is the spec's."""
 
@@ -69,8 +75,13 @@ def faults_of(options: Options, spec: Spec | None = None) -> list[Fault]:
 
 
 def choices_of(spec: Spec, options: Options) -> Choices:
-    """How the spacing strip is made: as ``options`` say, else as ``spec`` does."""
-    return Choices(chosen("half_strip", spec, options), chosen("strips", spec, options))
+    """How the templates are made: as ``options`` say, else as ``spec`` does."""
+    return Choices(chosen("half_strip", spec, options), chosen("strips", spec, options), look_of(spec, options))
+
+
+def look_of(spec: Spec, options: Options) -> Look:
+    """How everything is drawn: in large print or not, as ``options`` say, else as ``spec`` does."""
+    return LARGE if chosen("large_print", spec, options) else USUAL
 
 
 def chosen(name: str, spec: Spec, options: Options) -> Any:

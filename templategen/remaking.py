@@ -9,11 +9,11 @@ from typing import Any
 
 from .bars import readings_of_record
 from .errors import Fault, Refusal
-from .making import JOB_NAME, OPTIONS_NAME, SPEC_NAME
+from .fingerprint import JOB_NAME, OPTIONS_NAME, SPEC_NAME
 from .options import FLAGS, Options
 
 MOST_BYTES = 64 * 2**20
-KINDS = {"orientation": str, "half_strip": bool, "strips": int}
+KINDS = {"orientation": str, "half_strip": bool, "strips": int, "large_print": bool}
 """What each option is that is attached only where it was given."""
 
 

@@ -5,25 +5,71 @@ from __future__ import annotations
 import math
 import re
 from collections import Counter, defaultdict
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
 from ..layout.area import Area
-from ..layout.furniture import FOOTER, HEAD_ROWS, HOW, PAGE, bars
+from ..layout.furniture import (
+    FOOTER,
+    HEAD_ROWS,
+    HOW,
+    IN_FROM_EDGES,
+    LARGE_FOOTER,
+    LARGE_HEAD_ROWS,
+    LARGE_IN_FROM_EDGES,
+    PAGE,
+    bars,
+)
+from ..layout.key import LARGE_ROW
 from ..layout.kit import CORRECTED
 from .bars import Bar
 from .geometry import Letter, Point
 from .page import Page
 
-_ACROSS, _ALONG = (bar.start for bar in bars(Area(*map(Fraction, (0, 0, 1000, 1000)))))
-_LEFT, _LOW = (float(_ACROSS[0]), float(_ACROSS[1]))
-"""Where the bar across begins, in mm from the corner of what is printed on."""
-_RIGHT = 1000 - float(_ALONG[0])
-"""From the bar along to the right-hand edge of what is printed on."""
-_UP = tuple(float(_ALONG[1] - _ACROSS[1]) % float(FOOTER) + float(FOOTER) * more for more in (0, 1))
-"""How far the bar along begins above the bar across: with the key beside that bar, or above it."""
-_ROWS_APART = float(HEAD_ROWS[1] - HEAD_ROWS[0])
+_LEFT = float(bars(Area(*map(Fraction, (0, 0, 1000, 1000))))[0].start[0])
+"""Where the bar across begins, in mm from the left-hand edge of what is printed on."""
+_ALONG_FROM = 2
+"""Where the bar along begins, in mm above the foot."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Print:
+    """Where bars and head stand on a sheet, in usual or in large print, in mm."""
+
+    low: float
+    """From the lower edge of what is printed on up to the bar across."""
+    right: float
+    """From the bar along to the right-hand edge of what is printed on."""
+    ups: tuple[float, ...]
+    """How far the bar along may begin above the bar across."""
+    rows_apart: float
+    """From the row that says how to print up to the title."""
+    raised: float
+    """How far above its line a built fraction may begin."""
+    how_rows: int
+    """In how many rows a sheet may say how it is printed."""
+
+    @classmethod
+    def of(
+        cls,
+        in_from_edges: tuple[Fraction, Fraction],
+        feet: Sequence[Fraction],
+        head_rows: tuple[Fraction, Fraction],
+        raised: float,
+        how_rows: int,
+    ) -> _Print:
+        low, right = in_from_edges
+        ups = tuple(float(foot + _ALONG_FROM - low) for foot in feet)
+        return cls(float(low), float(right), ups, float(head_rows[1] - head_rows[0]), raised, how_rows)
+
+
+_USUAL = _Print.of(IN_FROM_EDGES, [FOOTER, 2 * FOOTER], HEAD_ROWS, 1.8, 1)
+"""With the key beside the bar across, or above it."""
+_LARGE = _Print.of(
+    LARGE_IN_FROM_EDGES, [LARGE_FOOTER + LARGE_ROW * rows for rows in range(1, 8)], LARGE_HEAD_ROWS, 2.8, 5
+)
+"""With as many rows of the key as there are line types at the most, and a correction told on narrow paper."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +123,8 @@ class Sheet:
         if not (self.across and self.along):
             return ()
         frame = Frame.of(self.across, self.along)
-        return (frame.on_page(-_LEFT, -_LOW), frame.on_page(frame.width + _RIGHT, -_LOW))
+        printed = _print_of(frame, self.along)
+        return (frame.on_page(-_LEFT, -printed.low), frame.on_page(frame.width + printed.right, -printed.low))
 
 
 @dataclass(frozen=True, slots=True)
@@ -125,7 +172,8 @@ def sheets_of(page: int, found: Sequence[Bar], letters: Sequence[Letter], pictur
     while pair := _closest_pair(left):
         across, along = pair
         left = [bar for bar in left if bar not in pair]
-        sheets.append(Sheet(page, across, along, read_head(Frame.of(across, along), letters), picture))
+        frame = Frame.of(across, along)
+        sheets.append(Sheet(page, across, along, read_head(frame, letters, _print_of(frame, along)), picture))
     for bar in left:
         lies = _runs_across(bar, sheets)
         sheets.append(Sheet(page, bar if lies else None, None if lies else bar, None, picture))
@@ -155,7 +203,13 @@ def _at_right_angles(across: Bar, along: Bar) -> bool:
 
 def _in_place(frame: Frame, along: Bar) -> bool:
     rise = frame.on_sheet(along.start).y
-    return any(abs(rise - up) < 1.5 for up in _UP)
+    return any(abs(rise - up) < 1.5 for printed in (_USUAL, _LARGE) for up in printed.ups)
+
+
+def _print_of(frame: Frame, along: Bar) -> _Print:
+    """What a sheet is printed in, by how far its bar along begins above its bar across."""
+    rise = frame.on_sheet(along.start).y
+    return min((_USUAL, _LARGE), key=lambda printed: min(abs(rise - up) for up in printed.ups))
 
 
 def _runs_across(bar: Bar, beside: Sequence[Sheet]) -> bool:
@@ -180,21 +234,27 @@ _HOW, _CORRECTED = re.compile(_pattern(HOW)), re.compile(_pattern(CORRECTED, ".*
 _PAGE = re.compile(_pattern(PAGE, "[0-9]{1,5}") + "$")
 
 
-def read_head(frame: Frame, letters: Iterable[Letter]) -> Head | None:
-    """The head of the sheet in ``frame``; None where it has no text, or another's."""
+def read_head(frame: Frame, letters: Iterable[Letter], printed: _Print) -> Head | None:
+    """The head of the sheet in ``frame``, ``printed`` so; None where it has no text, or another's."""
     rows: dict[int, list[tuple[float, float, str]]] = defaultdict(list)
     for letter in letters:
         x, y = frame.on_sheet(letter.at)
-        if -_LEFT - 8 < x < frame.width + _RIGHT + 8 and 20 < y < 2000:
+        if -_LEFT - 8 < x < frame.width + printed.right + 8 and 20 < y < 2000:
             rows[round(y)].append((x, y, letter.text))
     for row in sorted(rows):
         for x, y, text in rows[row]:
             if text == HOW[0] and abs(x + _LEFT) < 8:
-                near = _from_the_left(each for key in (row - 1, row, row + 1) for each in rows.get(key, ()))
-                how = _HOW.match("".join(text for _, high, text in near if abs(high - y) < 0.3))
+                how = _HOW.match("".join(_row(rows, y - i * printed.rows_apart) for i in range(printed.how_rows)))
                 if how:
-                    return _head(how, [each for key in range(row + 2, row + 7) for each in rows.get(key, ())], y)
+                    above = range(row + 2, row + 4 + round(printed.rows_apart))
+                    return _head(how, [each for key in above for each in rows.get(key, ())], y, printed)
     return None
+
+
+def _row(rows: Mapping[int, Sequence[tuple[float, float, str]]], y: float) -> str:
+    """What stands on the base line at ``y``."""
+    near = (each for key in range(round(y) - 1, round(y) + 2) for each in rows.get(key, ()))
+    return "".join(text for _, high, text in _from_the_left(near) if abs(high - y) < 0.3)
 
 
 def _from_the_left(letters: Iterable[tuple[float, float, str]]) -> list[tuple[float, float, str]]:
@@ -202,7 +262,7 @@ def _from_the_left(letters: Iterable[tuple[float, float, str]]) -> list[tuple[fl
     return sorted(letters, key=lambda letter: letter[0])
 
 
-def _head(how: re.Match[str], above: list[tuple[float, float, str]], y: float) -> Head | None:
+def _head(how: re.Match[str], above: list[tuple[float, float, str]], y: float, printed: _Print) -> Head | None:
     """``above`` are letters over the row that says how to print; a built fraction stands a little off its line."""
     # What shares a place with others is the text that a built fraction is spoken as: it all stands where its line
     # begins, or anywhere on the page once that was put into a form.
@@ -210,7 +270,8 @@ def _head(how: re.Match[str], above: list[tuple[float, float, str]], y: float) -
     line = _from_the_left(
         each
         for each in above
-        if -0.8 < each[1] - y - _ROWS_APART < 1.8 and (places[each[:2]] <= 1 or abs(each[0] + _LEFT) < 0.5)
+        if -0.8 < each[1] - y - printed.rows_apart < printed.raised
+        and (places[each[:2]] <= 1 or abs(each[0] + _LEFT) < 0.5)
     )
     said = "".join(text for _, _, text in line)
     page = _PAGE.search(said)

@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 import click
 
-from .. import __version__
+from ..version import __version__
 
 if TYPE_CHECKING:
     from ..options import Options

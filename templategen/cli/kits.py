@@ -61,15 +61,18 @@ def plan(spec: Path, as_json: bool) -> None:
 @click.option("--orientation", metavar="WAY", help="portrait, landscape, or least for whichever takes fewer sheets.")
 @click.option("--half-strip/--whole-strip", default=None, help="A spacing strip to the centre, turned for the rest.")
 @click.option("--strips", metavar="N", help="How many spacing strips to print, from 1 to 20.")
+@click.option("--large-print/--no-large-print", default=None, help="Type of 18 points at least, lines twice as heavy.")
 @click.option("--printer", metavar="NAME", help='A printer kept by name; "none" for one that needs no correction.')
 @click.option("--printer-across", metavar="LENGTH", help="What the bar across an uncorrected sheet measured.")
 @click.option("--printer-along", metavar="LENGTH", help="What the bar along an uncorrected sheet measured.")
 @click.option("--printer-bar", metavar="BAR", help='Which bar was measured: "100 mm", as usual, or "4 in".')
+@click.option("--fingerprint", metavar="XXXX-XXXX", help="Make it only if it is the very kit of this fingerprint.")
 @click.option("--despite-stops", is_flag=True, help="Make the kit even where the plan says stop.")
 def make(
     spec: Path, out: Path, paper: str | None, only: tuple[str, ...], despite_stops: bool,
-    orientation: str | None, half_strip: bool | None, strips: str | None,
+    orientation: str | None, half_strip: bool | None, strips: str | None, large_print: bool | None,
     printer: str | None, printer_across: str | None, printer_along: str | None, printer_bar: str | None,
+    fingerprint: str | None,
 ) -> None:  # fmt: skip
     """Make the kit for SPEC: templates and work order as PDF and SVG.
 
@@ -77,6 +80,7 @@ def make(
     carries.
     """
     from ..bars import compounded, doubts
+    from ..fingerprint import faults_in_fingerprint, refuse_another
     from ..layout import tell_sheets
     from ..making import kit_files, write_kit
     from ..options import faults_of
@@ -91,18 +95,21 @@ def make(
         orientation=options.orientation if orientation is None else orientation,
         half_strip=options.half_strip if half_strip is None else half_strip,
         strips=options.strips if strips is None else _number(strips),
+        large_print=options.large_print if large_print is None else large_print,
     )
     # Asked for its faults first, and then for what was read.
     readings_in = cache(partial(_readings, (printer, printer_across, printer_along, printer_bar)))
 
     def faults_with(read: Spec | None) -> list[Fault]:
-        return [*faults_of(options, read), *readings_in(read.units if read else None)[2]]
+        readings = readings_in(read.units if read else None)[2]
+        return [*faults_of(options, read), *readings, *faults_in_fingerprint(fingerprint)]
 
     made = plan_for(_read(text, spec.name, faults_with))
     measured, kept, _ = readings_in(made.spec.units)
     before = kept.over(options.printer).over(made.spec.printer.readings)
     options = replace(options, printer=measured.over(kept).over(options.printer))
     kit, files = kit_files(made, options)
+    refuse_another(fingerprint, kit.fingerprint)
     write_kit(kit, files, out)
     readings = measured.over(before)
     warn(compounded(measured, before), *doubts(readings, "--printer-bar, or bar in the spec:"))
@@ -114,6 +121,7 @@ def make(
     first = "Print page 1 by itself and measure its two bars before the others. " if kit.check else ""
     way = ", landscape," if kit.paper.width > kit.paper.height else ""
     click.echo(f"Wrote {', '.join(files)} to {out}.")
+    click.echo(f"Fingerprint {kit.fingerprint}")
     click.echo(tell_sheets(kit))
     click.echo(
         f"Print {plural(len(kit.sheets), 'sheet')} of {kit.paper.said}{way} from {out / 'kit.pdf'}: "

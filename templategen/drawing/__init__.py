@@ -3,13 +3,16 @@
 from .drawing import Drawing, Lane, Mark
 from .items import TURNS, Anchor, Item, Line, LineType, Number, Ring, Solid, Text, path, rectangle
 from .lettering import CAP, DESCENT, MM_PER_POINT, Bounds, Setting, capitalised, set_text, tied, width_of, wrap
+from .look import LARGE, USUAL, Look
 from .outline import Outline
 
 __all__ = [
     "CAP",
     "DESCENT",
+    "LARGE",
     "MM_PER_POINT",
     "TURNS",
+    "USUAL",
     "Anchor",
     "Bounds",
     "Drawing",
@@ -17,6 +20,7 @@ __all__ = [
     "Lane",
     "Line",
     "LineType",
+    "Look",
     "Mark",
     "Number",
     "Outline",

@@ -8,12 +8,12 @@ from fractions import Fraction
 from typing import TYPE_CHECKING
 
 from ..document.blocks import Blanks, Block, Figure, Heading, NumberRow, Paragraph, Remark
-from ..drawing import Item, Line, LineType, Solid, Text, capitalised, rectangle, width_of
+from ..drawing import Item, Line, LineType, Look, Solid, Text, capitalised, rectangle, width_of
 from ..lengths import Tape
 from ..papers import Paper
 from .area import Area
 from .flowing import paged
-from .furniture import FOUR_INCHES, bars, live_area
+from .furniture import FOUR_INCHES, Says, bars, beyond_the_bars, live_area
 from .joined_map import joined_maps
 from .readings import findings
 from .sheet_map import Room, sheet_map
@@ -89,11 +89,11 @@ class _Setting:
     column: Area
 
     @classmethod
-    def of(cls, live: Area, body: float) -> _Setting:
+    def of(cls, live: Area, body: float, look: Look) -> _Setting:
         """Words of ``body`` points on a usual sheet; on large paper type grows, and the column with it."""
         grown = min(max(min(float(live.width) / _COLUMN, float(live.height) / _PAGE), 1.0), _LARGEST)
         right = min(live.right, live.left + Fraction(_COLUMN * grown))
-        sizes = Sizes(*(size * grown for size in (body, _SMALL, 2 * body, 1.3 * body)))
+        sizes = Sizes(*(look.size(size * grown) for size in (body, _SMALL, 2 * body, 1.3 * body)))
         return cls(sizes, Area(live.left, live.bottom, right, live.top))
 
     @property
@@ -112,18 +112,20 @@ def first_page(
     whole: Area,
     paper: Paper,
     correction: Correction,
+    says: Says,
 ) -> FirstPage:
     """The first page of a kit whose pieces lie on sheets as ``placed``, after ``between`` pages of words.
 
-    ``whole`` is the area inside the margins, as it comes out of the printer. The
+    ``whole`` is the area inside the margins, as it comes out of the printer;
+    ``says`` is what every sheet carries. The
     type is a little smaller where that saves a sheet or a list of names; where
     all does not fit one, the maps follow on sheets of their own.
     """
     inside = whole.inset(INSET)
-    live = live_area(inside)
+    live = live_area(inside, says)
     job = _Job(check, placed, between, paper, correction)
-    settings = [_Setting.of(live, size) for size in _BODY]
-    pointers = list(_pointers(inside, live, settings[0].sizes.body))
+    settings = list(dict.fromkeys(_Setting.of(live, size, says.look) for size in _BODY))
+    pointers = list(_pointers(inside, live, settings[0].sizes.body, says.look))
     words = _words(job, beside=bool(pointers))
     pages, maps = _on_one(job, words, settings) or _on_several(job, words, settings[0])
     sheets = tuple((*_frame(whole), *(() if i else pointers), *page) for i, page in enumerate(pages))
@@ -218,12 +220,13 @@ def _frame(whole: Area) -> list[Item]:
     return items
 
 
-def _pointers(inside: Area, live: Area, size: float) -> Iterator[Item]:
+def _pointers(inside: Area, live: Area, size: float, look: Look) -> Iterator[Item]:
     """An arrow head at either bar, and a line to write its reading on; nothing where one of them has no room."""
-    across, along = bars(inside)
+    across, along = bars(inside, look)
     said = "This bar measures", "And this one"
     needed = width_of(said[0], size, True) + _ARROW + _BLANK + 6
-    left, low = float(across.start[0] + FOUR_INCHES + 4), float(along.start[1] + FOUR_INCHES + 4)
+    beyond = beyond_the_bars(look)
+    left, low = float(across.start[0] + FOUR_INCHES) + beyond, float(along.start[1] + FOUR_INCHES) + beyond
     if float(inside.right) - left < needed or float(live.top) - low < needed:
         return
     middle, half, drop = float(across.start[1]) + 0.9, _ARROW / 2, size * 0.12

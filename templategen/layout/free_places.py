@@ -14,7 +14,7 @@ from fractions import Fraction
 from itertools import pairwise
 from math import ceil, floor, inf
 
-from ..drawing import Drawing, Line, Text
+from ..drawing import USUAL, Drawing, Line, LineType, Look, Text
 
 _Taken = tuple[float, float]
 """From and to along a drawing, in mm."""
@@ -105,9 +105,12 @@ class FreePlaces:
         return range({Care.CLEAR: 2, Care.FREE: 2 * _FREE}.get(care, len(self)))
 
 
-def free_places(drawing: Drawing, step: Fraction = Fraction(1)) -> FreePlaces:
+def free_places(drawing: Drawing, step: Fraction = Fraction(1), look: Look = USUAL) -> FreePlaces:
     """Where ``drawing`` can be joined, on whole steps of a tape with this ``step``, in mm."""
     low, high = sorted(float(y) for y in drawing.registration)
+    # By as much as half a trim line and half a mark are wider than usual, so much farther are they kept apart.
+    wider = sum(look.width(kind) - kind.width for kind in (LineType.TRIM, LineType.MARK)) / 2
+    close = [clearance + wider for clearance in _CLOSE]
     everything: list[_Taken] = [(float(left), float(right)) for left, right in drawing.keep_whole]
     between: list[_Taken] = []
     written: list[_Taken] = []
@@ -125,8 +128,8 @@ def free_places(drawing: Drawing, step: Fraction = Fraction(1)) -> FreePlaces:
     targets = _gaps(_merged(between), _TARGET_CLEAR)
     marks = _merged([(float(mark.at), float(mark.at)) for mark in drawing.marks])
     unwritten = _gaps(_merged(written), _TARGET_CLEAR)
-    lines_only = _common(unwritten, _gaps(marks, _CLOSE[-1]))
-    kinds = [_common(_gaps(taken, clearance), targets) for clearance in (CLEAR, *_CLOSE)]
+    lines_only = _common(unwritten, _gaps(marks, close[-1]))
+    kinds = [_common(_gaps(taken, clearance), targets) for clearance in (CLEAR, *close)]
     return FreePlaces(step, (*kinds, lines_only, unwritten))
 
 

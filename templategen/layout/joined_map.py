@@ -7,7 +7,7 @@ from math import ceil
 from typing import TYPE_CHECKING
 
 from ..document.blocks import Block, Figure, Paragraph
-from ..drawing import CAP, DESCENT, Anchor, Item, LineType, Text, capitalised, rectangle, width_of
+from ..drawing import CAP, DESCENT, Anchor, Item, LineType, Text, capitalised, rectangle, width_of, wrap
 from ..lengths import Length, Tape
 from .pieces import Piece
 
@@ -48,8 +48,10 @@ def _joined(pieces: Sequence[tuple[Piece, int]], width: float, size: float, tape
         items: list[Item] = []
         top = 0.0
         if not i:
-            top = -size * 0.46
-            items.append(Text(0, top + size * 0.11, title, size, bold=True))
+            lines = (title,) if width_of(title, size, True) <= width else wrap(title, size, width, True)
+            for line in lines:
+                top -= size * 0.46
+                items.append(Text(0, top + size * 0.11, line, size, bold=True))
             top -= 1.2
         drawn, height = _row(row, scale, top, size)
         words = f"{title if not i else capitalised(drawing.name)}: {_told(row)}."

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from ..document.blocks import Block
-from ..drawing import Drawing, Item
+from ..document.on_paper import OnPaper
+from ..drawing import USUAL, Drawing, Item, Look
 from ..errors import Fault, Refusal
 from ..lengths import Tape
 from ..misprints import likely_misprints
@@ -17,7 +18,7 @@ from .budget_words import first_page_lines
 from .error_budget import Budget, budgets, step_of
 from .first_page import CHECK, FirstPage, PrintCheck, first_page
 from .flowing import flow
-from .furniture import LEAST_LIVE, Bar, bars, live_area, sheet_items
+from .furniture import Bar, Says, bars, least_live, live_area, sheet_items
 from .orienting import oriented
 from .packing import Bound
 from .placed import Placed
@@ -80,6 +81,10 @@ class Kit:
     """How few sheets its templates could take at all."""
     budgets: tuple[Budget, ...]
     """How far out the far mark of each template may come, in the order of the drawings."""
+    fingerprint: str = ""
+    """Of all that it is made from; "" where it carries nothing to be made from again."""
+    look: Look = USUAL
+    """How large its type is and how heavy its lines are."""
 
     @property
     def with_templates(self) -> int:
@@ -93,7 +98,8 @@ class Contents:
 
     title: str
     subject: str
-    words: Sequence[Block]
+    words: Callable[[OnPaper | None], Sequence[Block]]
+    """What is said, by how the templates come to lie on sheets; of a roll, whose length hangs on the words, by None."""
     drawings: Sequence[Drawing]
     margins: tuple[Fraction, Fraction, Fraction, Fraction]
     """Left, right, top and bottom, in mm."""
@@ -102,6 +108,14 @@ class Contents:
     correction: Correction = Correction()
     check: bool = True
     """Whether there is a first page."""
+    fingerprint: str = ""
+    """As the kit's."""
+    look: Look = USUAL
+    """How large type is and how heavy lines are; the drawings are made with it already."""
+
+    def says(self, paper: Paper) -> Says:
+        """What every sheet says, on this paper."""
+        return Says(self.title, paper.shown, self.correction.remark, self.look)
 
 
 def lay_out(contents: Contents, paper: Paper, orientation: Orientation = "portrait") -> Kit:
@@ -116,70 +130,79 @@ def lay_out(contents: Contents, paper: Paper, orientation: Orientation = "portra
 
 def _rolled(contents: Contents, roll: Paper) -> Kit:
     """Everything on a roll, the words below the templates; a page to be tried first would be as long as the rest."""
-    live = live_area(_inside(roll, contents.margins, contents.correction))
-    _refuse_small(roll, live)
-    words = height_at_the_foot(contents.words, live) if contents.drawings else 0
+    live = _free(contents, roll, 0)
+    _refuse_small(roll, live, contents.look)
+    words = height_at_the_foot(contents.words(None), live, contents.look) if contents.drawings else 0
     contents = replace(contents, check=contents.check and not contents.drawings)
 
     def cost(page: Paper) -> tuple[int, int]:
         if not contents.drawings:
             return len(_laid_out(contents, page).sheets), 0
-        packed = pack_all(contents.drawings, _free(contents, page, words), page, contents.tape)
+        packed = pack_all(contents.drawings, _free(contents, page, words), page, contents.tape, contents.look)
         return packed.sheets, packed.count
 
-    page = page_of(cost, roll, above(live, words), contents.drawings, contents.correction.along)
+    page = page_of(cost, roll, above(live, words), contents.drawings, contents.correction.along, contents.look)
     return _laid_out(contents, page, words)
 
 
 def _free(contents: Contents, paper: Paper, foot_height: int) -> Area:
     """What a page leaves for templates, above words of this height."""
-    return above(live_area(_inside(paper, contents.margins, contents.correction)), foot_height)
+    whole = _inside(paper, contents.margins, contents.correction)
+    return above(live_area(whole, contents.says(paper)), foot_height)
 
 
 def _laid_out(contents: Contents, paper: Paper, foot_height: int = 0) -> Kit:
     """Everything on sheets of ``paper`` as it is; the words at the foot of the first, where that is kept for them."""
-    title, correction = contents.title, contents.correction
-    remark = correction.remark
+    correction, look, says = contents.correction, contents.look, contents.says(paper)
     whole = _inside(paper, contents.margins, correction)
-    live = live_area(whole)
-    _refuse_small(paper, live)
-    at_the_foot = flow(contents.words, foot(live, foot_height))[0] if foot_height else []
-    pages = flow(contents.words, live) if contents.words and not foot_height else []
+    live = live_area(whole, says)
+    _refuse_small(paper, live, look)
     free = above(live, foot_height)
-    packed = pack_all(contents.drawings, free, paper, contents.tape)
-    placed = put_down(packed, free, contents.tape)
+    packed = pack_all(contents.drawings, free, paper, contents.tape, look)
+    placed = put_down(packed, free, contents.tape, look)
+    words = contents.words(None if paper.roll else _on_paper(placed))
+    at_the_foot = flow(words, foot(live, foot_height), look)[0] if foot_height else []
+    pages = flow(words, live, look) if words and not foot_height else []
     budgeted = budgets(placed, contents.drawings, correction, step_of(contents.tape))
     front = FirstPage(whole)
     if contents.check:
         check = PrintCheck(contents.tape, tuple(first_page_lines(budgeted, contents.tape)))
-        front = first_page(check, placed, len(pages), whole, paper, correction)
+        front = first_page(check, placed, len(pages), whole, paper, correction, says)
     said = [*((CHECK, front.inside, items) for items in front.sheets), *((WORDS, whole, items) for items in pages)]
     total = len(said) + len(placed)
     sheets: list[Sheet] = []
     for name, area, items in said:
         number = len(sheets) + 1
-        furniture = sheet_items(area, title, number, total, paper.shown, (), remark)
-        sheets.append(Sheet(number, (name,), (), (*furniture, *items), bars(area)))
+        furniture = sheet_items(area, says, number, total, ())
+        sheets.append(Sheet(number, (name,), (), (*furniture, *items), bars(area, look)))
     for on_it in placed:
         number = len(sheets) + 1
         used = {kind for each in on_it for kind in each.line_types}
-        words = at_the_foot if number == len(said) + 1 else []
-        holds = dict.fromkeys([*([WORDS] if words else []), *(each.piece.drawing.name for each in on_it)])
-        furniture = sheet_items(whole, title, number, total, paper.shown, used, remark)
-        sheets.append(Sheet(number, tuple(holds), tuple(on_it), (*furniture, *words), bars(whole)))
+        below = at_the_foot if number == len(said) + 1 else []
+        holds = dict.fromkeys([*([WORDS] if below else []), *(each.piece.drawing.name for each in on_it)])
+        furniture = sheet_items(whole, says, number, total, used)
+        sheets.append(Sheet(number, tuple(holds), tuple(on_it), (*furniture, *below), bars(whole, look)))
     return Kit(
-        title=title,
+        title=contents.title,
         subject=contents.subject,
         paper=paper,
         correction=correction,
         tape=contents.tape,
         drawings=tuple(contents.drawings),
-        words=tuple(contents.words),
+        words=tuple(words),
         check=front.words,
         sheets=tuple(sheets),
         bound=packed.bound,
         budgets=tuple(budgeted),
+        fingerprint=contents.fingerprint,
+        look=look,
     )
+
+
+def _on_paper(sheets: Sequence[Sequence[Placed]]) -> OnPaper:
+    """What the words may say of it."""
+    joins = {placed.piece.drawing.name: placed.piece.of - 1 for sheet in sheets for placed in sheet}
+    return OnPaper(len(sheets), joins)
 
 
 def _inside(paper: Paper, margins: tuple[Fraction, Fraction, Fraction, Fraction], correction: Correction) -> Area:
@@ -193,13 +216,15 @@ def _inside(paper: Paper, margins: tuple[Fraction, Fraction, Fraction, Fraction]
     )
 
 
-def _refuse_small(paper: Paper, live: Area) -> None:
-    if min(live.width, live.height) < LEAST_LIVE:
+def _refuse_small(paper: Paper, live: Area, look: Look) -> None:
+    usual = "" if look == USUAL else ", or leave paper.large_print out"
+    least = least_live(look)
+    if min(live.width, live.height) < least:
         raise Refusal(
             Fault(
                 "paper",
                 paper.size,
-                f"too small: inside the margins and beside the bars it must leave at least {LEAST_LIVE} x {LEAST_LIVE} "
-                "mm; write a larger paper.name or smaller paper.margins",
+                f"too small: inside the margins and beside the bars it must leave at least {least} x {least} "
+                f"mm; write a larger paper.name or smaller paper.margins{usual}",
             )
         )

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
-from ..drawing import Item, Solid, Text, capitalised, wrap
+from ..drawing import CAP, USUAL, Item, Look, Solid, Text, capitalised, width_of, wrap
 from ..lengths import Length, Tape
-from .joins import distance_of, room_beside
+from .joins import LARGE_BASES, distance_of, room_beside, room_beside_letter
 from .pieces import Join, Piece
 
 NAME_SIZES = (14, 12, 10, 8.5)
@@ -36,11 +36,13 @@ class _Row:
         return self.size * _LEADING
 
 
-def name_items(piece: Piece, tape: Tape, besides: str = "") -> list[Item]:
+def name_items(piece: Piece, tape: Tape, besides: str = "", look: Look = USUAL) -> list[Item]:
     """The piece's name and neighbours, written in the lane that its drawing leaves free.
 
     ``tape`` is what distances are shown on; ``besides`` is said last, if there is room.
     """
+    if look != USUAL and piece.joins:
+        return list(_large_name(piece, look))
     lane = piece.drawing.lane
     left = float(piece.start) + _MARGIN
     right = float(piece.end) - _MARGIN
@@ -51,7 +53,7 @@ def name_items(piece: Piece, tape: Tape, besides: str = "") -> list[Item]:
     height = float(lane.high) - float(lane.low) - (_CHECK_ROW if piece.joins else 0.8)
     sentences = [*_sentences(piece, tape), *([besides] if besides else [])]
     width = right - left - _INDENT
-    rows = _rows(_title(piece), sentences, width, height)
+    rows = _rows(_title(piece), sentences, width, height, look)
     if piece.of > 1 and all(row.bold for row in rows):
         rows = _terse(piece, width, height)
     return list(_set(piece, rows, left, float(lane.high)))
@@ -72,20 +74,38 @@ def _set(piece: Piece, rows: Sequence[_Row], left: float, top: float) -> Iterato
         yield Text(left + _INDENT, y + row.size * 0.09, row.text, row.size, bold=row.bold)
 
 
-def _rows(title: str, sentences: Sequence[str], width: float, height: float) -> list[_Row]:
+def _rows(title: str, sentences: Sequence[str], width: float, height: float, look: Look) -> list[_Row]:
     """The most sentences that fit, in the largest type in which they do.
 
     What stands last is what the work order says as well, and is left out first.
     """
     rows: list[_Row] = []
+    sizes = dict.fromkeys((look.size(name), look.size(text)) for name, text in zip(NAME_SIZES, TEXT_SIZES, strict=True))
     for count in range(len(sentences), -1, -1):
-        for name_size, text_size in zip(NAME_SIZES, TEXT_SIZES, strict=True):
+        for name_size, text_size in sizes:
             rows = [_Row(line, name_size, True) for line in wrap(title, name_size, width, True)]
             if count:
                 rows += [_Row(line, text_size) for line in wrap(" ".join(sentences[:count]), text_size, width)]
             if sum(row.leading for row in rows) <= height:
                 return rows
+    while look != USUAL and len(rows) > 1 and sum(row.leading for row in rows) > height:
+        rows = [*rows[:-2], replace(rows[-2], text=f"{rows[-2].text} …")]
     return rows
+
+
+def _large_name(piece: Piece, look: Look) -> Iterator[Item]:
+    """The name of a piece with joins in large print: one row between the letters, over their distances; as much of it
+    as there is room for, its number last."""
+    left = float(piece.left.at) + room_beside_letter(piece.left, look) if piece.left else float(piece.start) + _MARGIN
+    right = float(piece.right.at) - room_beside_letter(piece.right, look) if piece.right else float(piece.end) - _MARGIN
+    top, size = float(piece.drawing.lane.high), look.size(NAME_SIZES[0])
+    if right - left >= _ARROW:
+        yield _arrow(piece, left, top - LARGE_BASES[0] + size * CAP, size * CAP)
+    number = f"{piece.number} of {piece.of}"
+    for said in (_title(piece), f"Piece {number}", number, str(piece.number)):
+        if width_of(said, size, True) <= right - left - _INDENT:
+            yield Text(left + _INDENT, top - LARGE_BASES[0], said, size, bold=True)
+            return
 
 
 def _terse(piece: Piece, width: float, height: float) -> list[_Row]:
@@ -144,9 +164,8 @@ def _neighbour(piece: Piece, side: int) -> str:
     return f"piece {piece.number + (1 if side else -1)}, join {join.label}"
 
 
-def _arrow(piece: Piece, left: float, top: float) -> Solid:
+def _arrow(piece: Piece, left: float, top: float, size: float = _ARROW) -> Solid:
     """A solid arrow head that points to what is up when the piece is read."""
-    size = _ARROW
     if piece.drawing.quarter_turns % 4 == 1:
         return Solid(((left, top), (left, top - size), (left + size, top - size / 2)))
     return Solid(((left, top - size), (left + size, top - size), (left + size / 2, top)))

@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache, partial
 
-from ..drawing import Drawing
+from ..drawing import USUAL, Drawing, Look
 from ..errors import Fault, Refusal
 from ..lengths import Tape
 from ..papers import Paper
@@ -17,7 +17,7 @@ from .packing import Bound, Run, Size, Spot, pack
 from .pieces import Piece
 from .placed import Placed, datum_of
 from .slicing import items_of
-from .splitting import OVERLAP, SHORTEST, fewest_pieces, renumbered, split, split_into
+from .splitting import OVERLAP, fewest_pieces, renumbered, shortest, split, split_into
 
 
 @dataclass(frozen=True, slots=True)
@@ -55,7 +55,9 @@ class Packed:
         return sum(map(len, self.pieces.values()))
 
 
-def pack_all(drawings: Sequence[Drawing], live: Area, paper: Paper, tape: Tape) -> Packed:
+def pack_all(
+    drawings: Sequence[Drawing], live: Area, paper: Paper, tape: Tape, look: Look = USUAL
+) -> Packed:
     """Every piece of every drawing on as few sheets as can be.
 
     A drawing that fits a sheet stays whole. Of those that do not, the ones as deep
@@ -71,14 +73,14 @@ def pack_all(drawings: Sequence[Drawing], live: Area, paper: Paper, tape: Tape) 
         _Block(piece)
         for drawing in drawings
         if drawing not in runs
-        for piece in ((Piece(drawing, 1, 1, None, None),) if _fits(drawing, live) else _fewest(drawing, live, step))
+        for piece in _pieces_of(drawing, live, step, look)
     ]
     packing = pack(
         blocks=[block.size for block in blocks],
-        runs=[_run(drawing, free_places(drawing, step)) for drawing in runs],
+        runs=[_run(drawing, free_places(drawing, step, look)) for drawing in runs],
         depth=Fraction(depth),
         overlap=OVERLAP,
-        shortest=min([SHORTEST, *(length for drawing in runs for length in _ways(drawing, live))]),
+        shortest=min([shortest(look), *(length for drawing in runs for length in _ways(drawing, live))]),
         sheet=Size.of_sheet(live.width, live.height),
     )
     found: dict[str, list[tuple[Piece, Spot, int]]] = {drawing.name: [] for drawing in drawings}
@@ -91,14 +93,14 @@ def pack_all(drawings: Sequence[Drawing], live: Area, paper: Paper, tape: Tape) 
     return Packed(found, packing.sheets, packing.bound)
 
 
-def put_down(packed: Packed, live: Area, tape: Tape) -> list[list[Placed]]:
+def put_down(packed: Packed, live: Area, tape: Tape, look: Look = USUAL) -> list[list[Placed]]:
     """Everything drawn and put down, a list for each sheet; joins are numbered through the kit."""
     placed: list[list[Placed]] = [[] for _ in range(packed.sheets)]
     joins = 0
     for each in packed.pieces.values():
         pieces = renumbered([piece for piece, _, _ in each], joins)
         joins += len(pieces) - 1
-        for piece, items, (_, spot, turn) in zip(pieces, items_of(pieces, tape), each, strict=True):
+        for piece, items, (_, spot, turn) in zip(pieces, items_of(pieces, tape, look), each, strict=True):
             x, y = datum_of(piece, turn, live.left + spot.left, live.top - spot.top)
             placed[spot.sheet].append(Placed(piece, x, y, turn, tuple(items)))
     return placed
@@ -129,8 +131,11 @@ def _goes(length: Fraction, room: Fraction) -> bool:
     return Size.of_piece(length, length).fits(Size.of_sheet(room, room))
 
 
-def _fewest(drawing: Drawing, live: Area, step: Fraction) -> Sequence[Piece]:
-    return split(drawing, max(_ways(drawing, live)), 0, free_places(drawing, step))
+def _pieces_of(drawing: Drawing, live: Area, step: Fraction, look: Look) -> Sequence[Piece]:
+    """The drawing whole where it fits, else the fewest pieces."""
+    if _fits(drawing, live):
+        return (Piece(drawing, 1, 1, None, None),)
+    return split(drawing, max(_ways(drawing, live)), 0, free_places(drawing, step, look))
 
 
 def _refuse_too_deep(drawings: Sequence[Drawing], live: Area, paper: Paper) -> None:

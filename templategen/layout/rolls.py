@@ -12,12 +12,12 @@ from fractions import Fraction
 from math import ceil
 
 from ..document.blocks import Block
-from ..drawing import Drawing
+from ..drawing import USUAL, Drawing, Look
 from ..errors import Fault, Refusal
 from ..papers import Paper
 from .area import Area
 from .flowing import flow
-from .furniture import LEAST_LIVE
+from .furniture import least_live
 from .splitting import OVERLAP
 
 FINELY = 10
@@ -26,20 +26,20 @@ APART = 8
 """Between the templates and the words below them, in mm."""
 
 
-def height_at_the_foot(words: Sequence[Block], live: Area) -> int:
+def height_at_the_foot(words: Sequence[Block], live: Area, look: Look = USUAL) -> int:
     """How high the columns of ``words`` stand at the foot of ``live``, in mm; 0 where there are none.
 
     Raises Refusal where they leave nothing for templates.
     """
     if not words:
         return 0
-    low, high = 0, int(live.height) - APART - LEAST_LIVE
-    if len(flow(words, foot(live, high))) > 1:
+    low, high = 0, int(live.height) - APART - least_live(look)
+    if len(flow(words, foot(live, high), look)) > 1:
         right = "the work order does not fit at its foot; choose a wider roll, or name the templates with --only"
         raise Refusal(Fault("paper", f"a roll {float(live.width):.0f} mm wide inside its margins", right))
     while high - low > 2:
         middle = (low + high) // 2
-        low, high = (low, middle) if len(flow(words, foot(live, middle))) == 1 else (middle, high)
+        low, high = (low, middle) if len(flow(words, foot(live, middle), look)) == 1 else (middle, high)
     return high
 
 
@@ -54,7 +54,8 @@ def above(live: Area, height: int) -> Area:
 
 
 def page_of(
-    cost: Callable[[Paper], tuple[int, int]], roll: Paper, free: Area, drawings: Sequence[Drawing], along: Fraction
+    cost: Callable[[Paper], tuple[int, int]], roll: Paper, free: Area, drawings: Sequence[Drawing], along: Fraction,
+    look: Look = USUAL,
 ) -> Paper:
     """The shortest page with which no more pages and pieces are needed than with the longest.
 
@@ -63,7 +64,7 @@ def page_of(
     and ``along`` what the printer makes of a length along it. A template is cut
     only where no page can be as long as it is.
     """
-    need = Fraction(LEAST_LIVE)
+    need = Fraction(least_live(look))
     for drawing in drawings:
         if drawing.length > free.width or drawing.depth > free.height:
             pieces = ceil((drawing.length - OVERLAP) / (free.height - OVERLAP))

@@ -5,7 +5,7 @@ from __future__ import annotations
 from bisect import bisect_left, bisect_right
 from collections.abc import Sequence
 
-from ..drawing import Bounds, Item, Line, LineType
+from ..drawing import USUAL, Bounds, Item, Line, LineType, Look
 from ..lengths import Tape
 from .checks import Check, checks_of
 from .joins import furniture
@@ -16,7 +16,7 @@ _SHORT = 200
 """Lines along that are no longer than this, in mm, are looked up by where they start."""
 
 
-def items_of(pieces: Sequence[Piece], tape: Tape) -> list[list[Item]]:
+def items_of(pieces: Sequence[Piece], tape: Tape, look: Look = USUAL) -> list[list[Item]]:
     """Everything to be drawn for each of a drawing's ``pieces``, in the drawing's own coordinates.
 
     A line that runs along is cut to what the piece shows, an outline to the whole
@@ -24,7 +24,7 @@ def items_of(pieces: Sequence[Piece], tape: Tape) -> list[list[Item]]:
     """
     drawing = pieces[0].drawing
     if len(pieces) == 1:
-        return [[*drawing.items, *name_items(pieces[0], tape)]]
+        return [[*drawing.items, *name_items(pieces[0], tape, look=look)]]
     outline, checks = drawing.outline, _by_piece(pieces, tape)
     signs = signs_said(pieces, tape)
     risers = [line for line in outline.lines if not line.runs_along]
@@ -51,8 +51,8 @@ def items_of(pieces: Sequence[Piece], tape: Tape) -> list[list[Item]]:
                 *(kept for line in lines if (kept := _cut_to(piece, line))),
                 *(line for line in risers if piece.start <= line.x1 <= piece.end),
                 *(item for bounds, item in near if float(bounds.right) <= right),
-                *furniture(piece, outline, checks[piece.number], tape),
-                *name_items(piece, tape, signs if piece.number == 1 else ""),
+                *furniture(piece, outline, checks[piece.number], tape, look),
+                *name_items(piece, tape, signs if piece.number == 1 else "", look),
             ]
         )
     return sliced

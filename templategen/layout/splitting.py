@@ -8,7 +8,7 @@ from fractions import Fraction
 from itertools import count, pairwise
 from math import ceil, floor
 
-from ..drawing import Drawing
+from ..drawing import USUAL, Drawing, Look
 from .free_places import FINE, Care, FreePlaces, Places, free_places
 from .pieces import TONGUE, TRIMMED, Join, Piece
 
@@ -16,8 +16,15 @@ OVERLAP = TONGUE + TRIMMED
 """What every join takes of the paper, in mm."""
 SHORTEST = Fraction(110)
 """The least length of the room that is given to a piece, in mm: our choice, enough for both its joins and its name."""
+LARGE_SHORTEST = Fraction(150)
+"""The same in large print, in mm."""
 _LEAST = Fraction(40)
 """The least length of a piece between its neighbours' middles, in mm: what its own two joins take."""
+
+
+def shortest(look: Look) -> Fraction:
+    """The least length of the room that is given to a piece, in mm."""
+    return SHORTEST if look == USUAL else LARGE_SHORTEST
 
 
 def split(

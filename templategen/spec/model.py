@@ -222,6 +222,10 @@ class Paper(Table):
         "how many spacing strips are printed, so that as many panels can be marked at once", 2, 2,
         left_out="one strip", asked=False,
         least=Limit(1, "1"), most=Limit(20, "20"))] = 1
+    large_print: Annotated[bool, About(
+        "large print for eyes that need it: type of 18 points at the least, and lines twice as heavy", True, True,
+        "Every mark stays exactly where it is; a kit may take a few sheets more.",
+        left_out="usual print", asked=False)] = False
     margins: Margins = Margins()
 
 

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from types import MappingProxyType
+from typing import Protocol
 
-from ..drawing import Drawing
+from ..drawing import USUAL, Drawing, Look
 from ..planning import Plan
 from . import (
     casing_card,
@@ -25,7 +26,14 @@ from . import (
 from .choices import Choices
 from .strips import copies
 
-TEMPLATES: Mapping[str, Callable[[Plan], list[Drawing]]] = MappingProxyType(
+
+class Draw(Protocol):
+    """Draws one kind of template, as many as the plan asks for."""
+
+    def __call__(self, plan: Plan, look: Look = USUAL) -> list[Drawing]: ...
+
+
+TEMPLATES: Mapping[str, Draw] = MappingProxyType(
     {
         "spacing strip": spacing_strip.draw,
         "pleat strip": pleat_strip.draw,
@@ -57,13 +65,13 @@ def draw_templates(plan: Plan, only: tuple[str, ...] = (), choices: Choices | No
         if only and name not in only:
             continue
         if name == STRIP:
-            for strip in (half_strip.draw if choices.half_strip else draw)(plan):
+            for strip in (half_strip.draw if choices.half_strip else draw)(plan, choices.look):
                 drawings += copies(strip, choices.strips)
         elif name == "pleat strip":
-            for strip in draw(plan):
+            for strip in draw(plan, choices.look):
                 drawings += copies(strip, choices.strips)
         else:
-            drawings += draw(plan)
+            drawings += draw(plan, choices.look)
     return drawings
 
 

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from ..drawing import Drawing, LineType
+from ..drawing import USUAL, Drawing, LineType, Look
 from ..planning import Plan
 from ..planning.headings.casing import CasingPlan
 from .said import plain
 from .top_card import TopLine, draw_top_card
 
 
-def draw(plan: Plan) -> list[Drawing]:
+def draw(plan: Plan, look: Look = USUAL) -> list[Drawing]:
     """The card; none for another heading, or for a casing that stays as it is."""
     casing = plan.heading
     if not isinstance(casing, CasingPlan) or not (casing.new_rows or casing.unpicked):
@@ -22,4 +22,4 @@ def draw(plan: Plan) -> list[Drawing]:
         "Upper edge on the panel's top edge, back towards you: mark the lines.",
         f"Held to the stitched casing, flat: it is {plain(plan, casing.depth)} deep.",
     )
-    return [draw_top_card("casing card", sorted(lines, key=lambda line: line.at), caption, plan.tape)]
+    return [draw_top_card("casing card", sorted(lines, key=lambda line: line.at), caption, plan.tape, look=look)]

@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from math import ceil
 
-from ..drawing import Drawing, Item, Lane, LineType, Mark, path
+from ..drawing import USUAL, Drawing, Item, Lane, LineType, Look, Mark, path
 from ..planning import Plan
 from ..planning.lines import line_of
 from ..planning.plan import DropMark
@@ -21,17 +21,17 @@ HEADROOM = 12
 """Paper above the topmost line, in mm, to hold the gauge by."""
 
 
-def draw(plan: Plan) -> list[Drawing]:
+def draw(plan: Plan, look: Look = USUAL) -> list[Drawing]:
     """One gauge for a level floor; one for each floor mark where they differ.
 
     Each is read upright, its zero at its lowest line: as a rule the cut line,
     so that the gauge's own lower edge is the edge to cut along.
     """
     marks = plan.drop.gauged
-    return [_gauge(plan, mark, number, len(marks)) for number, mark in enumerate(marks, 1)]
+    return [_gauge(plan, mark, number, len(marks), look) for number, mark in enumerate(marks, 1)]
 
 
-def _gauge(plan: Plan, mark: DropMark, number: int, of: int) -> Drawing:
+def _gauge(plan: Plan, mark: DropMark, number: int, of: int, look: Look) -> Drawing:
     name = line_of(plan.spec).name
     zero = min(mark.cut, mark.finish, mark.floor)
     lines = [
@@ -40,7 +40,7 @@ def _gauge(plan: Plan, mark: DropMark, number: int, of: int) -> Drawing:
         (f"{name} mark", mark.floor - zero),
     ]
     rules = [Rule(at.mm, LineType.MARK if at else None, name) for name, at in lines]
-    items, reach = rule(rules, RULED, SIZE)
+    items, reach = rule(rules, RULED, SIZE, look)
     topmost = max(at for _, at in lines)
     end = Fraction(max(ceil(max(reach, float(topmost.mm)) + HEADROOM), SHORTEST))
     way = "down" if plan.hem.allowance.mm >= 0 else "up"

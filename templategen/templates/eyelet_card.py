@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from math import ceil
 
-from ..drawing import Drawing, Item, Lane, Line, LineType, Mark, Ring, Text, path, width_of
+from ..drawing import USUAL, Drawing, Item, Lane, Line, LineType, Look, Mark, Ring, Text, path, width_of
 from ..lengths import Length
 from ..planning import Plan
 from ..planning.headings.eyelets import EyeletPlan
@@ -44,18 +44,24 @@ class _Label:
 
     strong: str
     plain: str
+    look: Look
 
     @property
     def column(self) -> float:
         """From where it begins to where its words do, at the least."""
-        return width_of(self.strong, STRONG, True) + _BETWEEN
+        return width_of(self.strong, self.look.size(STRONG), True) + _BETWEEN
+
+    @property
+    def words(self) -> float:
+        """How wide its words are."""
+        return width_of(self.plain, self.look.size(PLAIN))
 
     def items(self, x: Fraction, column: float, y: Fraction) -> Iterator[Item]:
-        yield Text(x, y, self.strong, STRONG, bold=True)
-        yield Text(float(x) + column, y, self.plain, PLAIN)
+        yield Text(x, y, self.strong, self.look.size(STRONG), bold=True)
+        yield Text(float(x) + column, y, self.plain, self.look.size(PLAIN))
 
 
-def draw(plan: Plan) -> list[Drawing]:
+def draw(plan: Plan, look: Look = USUAL) -> list[Drawing]:
     """The card, its upper edge the panel's top edge; none for a heading without eyelets, or whose rings run over the
     edge, which the plan stops.
 
@@ -67,9 +73,9 @@ def draw(plan: Plan) -> list[Drawing]:
         return []
     ring, down = max(eyelets.outside, eyelets.cut_circle).mm / 2, eyelets.centre.mm
     across = ring + MARGIN
-    labels = _labels(plan, eyelets)
+    labels = _labels(plan, eyelets, look)
     left, column = across + ring + LEADERS, max(label.column for label in labels)
-    widest = column + max(width_of(label.plain, PLAIN) for label in labels)
+    widest = column + max(label.words for label in labels)
     base = -max(down - ROW + MIDDLE, Fraction(FIRST_ROW))
     rows = [base - ROW * i for i in range(len(labels))]
     body = max(ceil(down + ring) + MARGIN, ceil(-rows[-1]) + 5)
@@ -104,12 +110,12 @@ def draw(plan: Plan) -> list[Drawing]:
     ]
 
 
-def _labels(plan: Plan, eyelets: EyeletPlan) -> tuple[_Label, ...]:
+def _labels(plan: Plan, eyelets: EyeletPlan, look: Look) -> tuple[_Label, ...]:
     """From the top down, in the order in which their leaders leave the eyelet; the last one has none."""
 
     def label(length: Length, name: str) -> _Label:
         reading = plan.tape.read(length)
-        return _Label(reading.number, f"{name}{reading.remark}")
+        return _Label(reading.number, f"{name}{reading.remark}", look)
 
     return (
         label(eyelets.outside, "ring, outside"),

@@ -13,7 +13,7 @@ from fractions import Fraction
 from itertools import pairwise
 from math import ceil
 
-from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Text, path, width_of
+from ..drawing import USUAL, Anchor, Drawing, Item, Lane, Line, LineType, Look, Mark, Text, path, width_of
 from ..planning import Plan
 from .places import MOST_PLACES
 from .registering import AT_EDGE, NOT_MIRRORED
@@ -67,7 +67,7 @@ class _Label:
             yield Text(after, y, self.distance, self.sizes[1], turn=turn)
 
 
-def draw(plan: Plan) -> list[Drawing]:
+def draw(plan: Plan, look: Look = USUAL) -> list[Drawing]:
     """The strip, from the panel's left edge to its centre, as seen from the back.
 
     Turned by half a turn, its lower edge comes to lie along the panel's top
@@ -79,15 +79,15 @@ def draw(plan: Plan) -> list[Drawing]:
         return []
     end = plan.width.mm / 2
     places = [mark.at.mm for mark in loops.marks[: (loops.count + 1) // 2]]
-    rows = _rows(plan, places, end)
+    rows = _rows(plan, places, end, look)
     odd = bool(loops.count % 2)
     items: list[Item] = [*path(LineType.CUT, [(0, 0), (end, 0), (end, -DEPTH), (0, -DEPTH), (0, 0)])]
     for at in places:
         items += _loop(at, loops.thing_width.mm / 2, end)
     for row, turned in zip(rows, (False, True), strict=True):
         items += (item for label in row for item in label.items(turned))
-        ends = [*_end_words(row, end, odd, turned)]
-        items += (*ends, *_turn_words(row, turned, ends))
+        ends = [*_end_words(row, end, odd, turned, look.size(END_SIZE))]
+        items += (*ends, *_turn_words(row, turned, ends, look))
     right = zip(reversed(loops.marks[len(places) :]), places, strict=False)
     high = AT_EDGE if loops.pitch.mm - loops.thing_width.mm >= _ROOM_BETWEEN else _CLEAR
     return [
@@ -140,7 +140,9 @@ def _loop(at: Fraction, half_width: Fraction, end: Fraction) -> Iterator[Item]:
     yield Line(LineType.MARK, at, -DEPTH, at, TICK - DEPTH)
 
 
-def _rows(plan: Plan, places: Sequence[Fraction], end: Fraction) -> tuple[list[_Label], list[_Label]]:
+def _rows(
+    plan: Plan, places: Sequence[Fraction], end: Fraction, look: Look
+) -> tuple[list[_Label], list[_Label]]:
     """The labels of the left half and those of the right, in the largest lettering with which neighbours leave room.
 
     That is room for a join between them. Where there is none even for numbers alone, every so many loops carry one.
@@ -148,7 +150,8 @@ def _rows(plan: Plan, places: Sequence[Fraction], end: Fraction) -> tuple[list[_
     loops = plan.heading
     said = [(mark.label, plan.tape.read(mark.at).label) for mark in loops.marks]
     halves = said[: len(places)], said[::-1][: len(places)]
-    for sizes in SIZES:
+    in_look = ((look.size(number), look.size(distance) if distance else 0) for number, distance in SIZES)
+    for sizes in dict.fromkeys(in_look):
         upper, lower = (_row(half, places, end, sizes) for half in halves)
         if _has_room(upper, end) and _has_room(lower, end):
             return upper, lower
@@ -187,7 +190,7 @@ def _spread(row: Sequence[_Label], pitch: float) -> list[int]:
     return [*kept, last]
 
 
-def _end_words(row: Sequence[_Label], end: Fraction, odd: bool, turned: bool) -> Iterator[Item]:
+def _end_words(row: Sequence[_Label], end: Fraction, odd: bool, turned: bool, size: float) -> Iterator[Item]:
     """What the ends are, in the row of labels, so far as there is room beside them.
 
     Of an odd number the middle loop's mark is the end itself, and its label stands behind the words.
@@ -195,26 +198,29 @@ def _end_words(row: Sequence[_Label], end: Fraction, odd: bool, turned: bool) ->
     y, turn = (BASE - DEPTH, 180) if turned else (-BASE, 0)
     at_start, at_end = (Anchor.END, Anchor.START) if turned else (Anchor.START, Anchor.END)
     side = "right edge" if turned else "left edge"
-    if ASIDE + width_of(side, END_SIZE) + 3 <= row[0].left:
-        yield Text(ASIDE, y, side, END_SIZE, at_start, turn=turn)
+    if ASIDE + width_of(side, size) + 3 <= row[0].left:
+        yield Text(ASIDE, y, side, size, at_start, turn=turn)
     beyond, before = (row[-1].left - 3, row[:-1]) if odd else (float(end) - ASIDE, row)
-    room = beyond - (before[-1].right if before else ASIDE + width_of(side, END_SIZE)) - 3
+    room = beyond - (before[-1].right if before else ASIDE + width_of(side, size)) - 3
     colon = ":" if odd else ""
     for words in (f"centre of the panel, this edge{colon}", f"centre, this edge{colon}", "centre"):
-        if width_of(words, END_SIZE) <= room:
-            yield Text(beyond, y, words, END_SIZE, at_end, turn=turn)
+        if width_of(words, size) <= room:
+            yield Text(beyond, y, words, size, at_end, turn=turn)
             return
 
 
-def _turn_words(row: Sequence[_Label], turned: bool, ends: Sequence[Item]) -> Iterator[Item]:
+def _turn_words(row: Sequence[_Label], turned: bool, ends: Sequence[Item], look: Look) -> Iterator[Item]:
     """When this long edge is laid to the panel's top edge: in the first space that leaves room for a join besides,
     clear of the words at the ``ends``."""
-    words = "then, turned: this edge for the right half" if turned else "first: this edge for the left half"
-    taken = width_of(words, END_SIZE)
-    for before, after in pairwise(row):
-        if after.left - before.right >= taken + 2 * BETWEEN_LABELS + _BESIDE:
-            y, turn, anchor = (BASE - DEPTH, 180, Anchor.END) if turned else (-BASE, 0, Anchor.START)
-            text = Text(before.right + _BESIDE, y, words, END_SIZE, anchor, turn=turn)
-            if not any(text.bounds.meets(end.bounds, BETWEEN_LABELS) for end in ends):
-                yield text
-                return
+    words, half = ("then, turned: this edge", "right") if turned else ("first: this edge", "left")
+    whole = f"{words} for the {half} half"
+    size = look.size(END_SIZE)
+    y, turn, anchor = (BASE - DEPTH, 180, Anchor.END) if turned else (-BASE, 0, Anchor.START)
+    for said in (whole, words) if size > END_SIZE else (whole,):
+        taken = width_of(said, size)
+        for before, after in pairwise(row):
+            if after.left - before.right >= taken + 2 * BETWEEN_LABELS + _BESIDE:
+                text = Text(before.right + _BESIDE, y, said, size, anchor, turn=turn)
+                if not any(text.bounds.meets(end.bounds, BETWEEN_LABELS) for end in ends):
+                    yield text
+                    return

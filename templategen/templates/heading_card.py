@@ -5,7 +5,7 @@ from __future__ import annotations
 from fractions import Fraction
 from math import ceil
 
-from ..drawing import Drawing, Lane, LineType, Mark, path
+from ..drawing import USUAL, Drawing, Lane, LineType, Look, Mark, path
 from ..planning import Plan
 from .gauge_lines import rule_of
 from .headings import HEADING_CAPTIONS
@@ -19,7 +19,7 @@ HEADROOM = 6
 """Card beyond the last line, in mm."""
 
 
-def draw(plan: Plan) -> list[Drawing]:
+def draw(plan: Plan, look: Look = USUAL) -> list[Drawing]:
     """The card, read with the panel's top edge below, nearest to the reader; none for a heading without lines.
 
     Its base edge is laid along the top edge.
@@ -30,7 +30,7 @@ def draw(plan: Plan) -> list[Drawing]:
         return []
     rules = [Rule(Fraction(0), None, "", "base edge: the panel's top edge")]
     rules += [rule_of(line, plan.tape) for line in sorted(lines, key=lambda line: line.length)]
-    items, reach = rule(rules, RULED)
+    items, reach = rule(rules, RULED, look=look)
     longest = max(line.length for line in lines).mm
     end = Fraction(max(ceil(max(reach, float(longest)) + HEADROOM), SHORTEST))
     return [

@@ -8,7 +8,7 @@ from __future__ import annotations
 from fractions import Fraction
 from math import ceil
 
-from ..drawing import Drawing, Item, Lane, LineType, Mark, path
+from ..drawing import USUAL, Drawing, Item, Lane, LineType, Look, Mark, path
 from ..lengths import NOTHING, Length
 from ..planning import Plan
 from ..planning.headings.points import PointPlan
@@ -33,17 +33,17 @@ WIDTH = RULED + MARGIN + LANE
 """Below the ledge."""
 
 
-def draw(plan: Plan) -> list[Drawing]:
+def draw(plan: Plan, look: Look = USUAL) -> list[Drawing]:
     """The card for hooks; none for a heading without."""
-    return _card(plan, "hook height card", ("hook",))
+    return _card(plan, "hook height card", ("hook",), look)
 
 
-def draw_for_rings(plan: Plan) -> list[Drawing]:
+def draw_for_rings(plan: Plan, look: Look = USUAL) -> list[Drawing]:
     """The same for rings or clips."""
-    return _card(plan, "ring height card", ("ring", "clip"))
+    return _card(plan, "ring height card", ("ring", "clip"), look)
 
 
-def _card(plan: Plan, name: str, things: tuple[str, ...]) -> list[Drawing]:
+def _card(plan: Plan, name: str, things: tuple[str, ...], look: Look) -> list[Drawing]:
     """Read upright, the heading's top at the top; its zero is its lowest line, as a rule that of the hooks.
 
     Where a line lies below the panel's top edge the card is narrower up to there, and its ledge is that edge.
@@ -57,7 +57,7 @@ def _card(plan: Plan, name: str, things: tuple[str, ...]) -> list[Drawing]:
     rules = [
         Rule((at - zero).mm, kind if at > zero else None, label, _from_edge(plan, at)) for label, at, kind in lines
     ]
-    items, reach = rule(rules, RULED, SIZE)
+    items, reach = rule(rules, RULED, SIZE, look)
     topmost = max(float((at - zero).mm) for _, at, _ in lines)
     end = Fraction(max(ceil(max(reach, topmost) + HEADROOM), ceil(edge) + LEAST_LEDGE, SHORTEST))
     width = WIDTH + (TREAD if edge else 0)

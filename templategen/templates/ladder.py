@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import dataclass
 from fractions import Fraction
 
-from ..drawing import Anchor, Drawing, Item, Lane, Line, LineType, Mark, Text, path, width_of
+from ..drawing import USUAL, Anchor, Drawing, Item, Lane, Line, LineType, Look, Mark, Text, path, width_of
 from ..lengths import Length
 from .registering import AT_EDGE, AT_OTHER_EDGE
 from .ruled import SHORTEST
@@ -18,15 +19,51 @@ TUBE_FROM = 21
 FAR_TICK = 7
 LANE = 18
 LABEL = 9.5
-LOW_ROW, HIGH_ROW = TICK + 6.2, TICK + 1.6
-"""Base lines of the two rows of labels, in mm from the datum edge."""
 BASE = Fraction(TICK, 2) + 1
 """Base line of what is written between the ticks."""
+
+
+@dataclass(frozen=True, slots=True)
+class Lettering:
+    """How what is written between ticks and tube is set."""
+
+    size: float
+    """In points."""
+    rows: tuple[float, ...]
+    """Base lines of its rows, in mm from the datum edge, the one next to the tube first."""
+    between: Fraction = BASE
+    """The base line of what is written between the ticks, in mm."""
+
+    @classmethod
+    def of(cls, look: Look) -> Lettering:
+        """Two rows in usual print; in large print there is room for one."""
+        size = look.size(LABEL)
+        return cls(size, (TICK + 6.2, TICK + 1.6)) if size <= LABEL else cls(size, (TICK + 3.6,), BASE + Fraction(1, 2))
+
+    def along(self, *labels: str) -> float:
+        """How much of the length it takes to write these side by side, or below each other where there are rows."""
+        widths = [width_of(label, self.size) for label in labels]
+        return max(widths) if len(self.rows) >= len(labels) else sum(widths) + 4 * (len(labels) - 1)
+
+    def once(self, room: float, *labels: str) -> list[Item]:
+        """What is said once, at the ladder's beginning: below each other, or in one row as much as has room."""
+        if len(self.rows) >= len(labels):
+            return [Text(2, row, label, self.size) for row, label in zip(self.rows, labels, strict=False)]
+        for many in range(len(labels), 0, -1):
+            text = ", ".join(labels[:many])
+            if width_of(text, self.size) + 4 <= room:
+                return [Text(2, self.rows[0], text, self.size)]
+        return []
 
 
 def rungs_of(length: Length, needed: int) -> int:
     """As many as one sheet holds, and at least one."""
     return max(1, min(int(LONGEST // length.mm), needed))
+
+
+def length_of(rungs: int, length: Length) -> Fraction:
+    """How long the ladder is, in mm."""
+    return max(rungs * length.mm, Fraction(SHORTEST))
 
 
 def ladder(
@@ -39,13 +76,14 @@ def ladder(
     room_for_cut: Length,
     rung: Callable[[Fraction, int, Fraction], list[Item]],
     inner: tuple[tuple[str, Length], ...] = (),
+    look: Look = USUAL,
 ) -> Drawing:
     """A ladder of ``rungs`` pieces, each ``length`` long, cut off a tube ``width`` wide.
 
     ``room_for_cut`` is what is free before a cut for the word; ``rung`` draws what is in one, from where it begins,
     its number from 0, and where the tube's bed ends; ``inner`` are marks within the first rung, besides the cuts.
     """
-    end = max(rungs * length.mm, Fraction(SHORTEST))
+    end, lettering = length_of(rungs, length), Lettering.of(look)
     top = TUBE_FROM + width.mm
     high = top + FAR_TICK + LANE + 1
     cuts = tuple(Mark("start" if i == 0 else f"cut {i}", i * length.mm) for i in range(rungs + 1))
@@ -56,8 +94,8 @@ def ladder(
         items.append(Line(LineType.CENTRE, 0, middle, end, middle))
     for i, mark in enumerate(cuts):
         items += across(LineType.MARK, mark.at, top)
-        if i and room_for_cut.mm > width_of("cut", LABEL) + 3:
-            items.append(Text(mark.at - 1.5, BASE, "cut", LABEL, Anchor.END))
+        if i and room_for_cut.mm > width_of("cut", lettering.size) + 3:
+            items.append(Text(mark.at - 1.5, lettering.between, "cut", lettering.size, Anchor.END))
         if i < rungs:
             items += rung(mark.at, i, top)
     return Drawing(

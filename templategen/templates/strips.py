@@ -9,6 +9,7 @@ from fractions import Fraction
 from ..drawing import Drawing, Line, LineType
 from ..planning import Plan
 from .headings import HEADING_CAPTIONS
+from .places import MOST_PLACES
 from .said import unit_of
 
 TICK = 10
@@ -38,6 +39,12 @@ def thing_edges(at: Fraction, half_width: Fraction, end: Fraction) -> Iterator[L
         return
     for edge in (max(at - half_width, Fraction(0)), min(at + half_width, end)):
         yield Line(LineType.THIN, edge, 0, edge, -EDGE_TICK)
+
+
+def keys_without_distances(plan: Plan) -> tuple[str, ...]:
+    """The same for a strip that has no room for distances."""
+    found = ("The distances stand in the work order.",) if plan.heading.count <= MOST_PLACES else ()
+    return (*found, *HEADING_CAPTIONS[plan.heading.style].strip(plan, plan.heading))
 
 
 def keys_to_reading(plan: Plan, distances: Sequence[str], zero: str) -> tuple[str, ...]:

@@ -4,18 +4,20 @@ from __future__ import annotations
 
 from fractions import Fraction
 
-from ..drawing import Anchor, Drawing, Item, Line, LineType, Text, width_of
+from ..drawing import USUAL, Anchor, Drawing, Item, Line, LineType, Look, Text, width_of
 from ..planning import Plan
 from ..planning.headings.tabs import TabPlan
-from .ladder import BASE, FAR_TICK, HIGH_ROW, LABEL, LOW_ROW, TICK, across, ladder, rungs_of
+from .ladder import FAR_TICK, TICK, Lettering, across, ladder, length_of, rungs_of
 from .said import plain
 
 
-def draw(plan: Plan) -> list[Drawing]:
+def draw(plan: Plan, look: Look = USUAL) -> list[Drawing]:
     """As many tabs as one sheet holds, and at least one; none for a heading without tabs."""
     tabs = plan.heading
     if not isinstance(tabs, TabPlan):
         return []
+    rungs = rungs_of(tabs.length, plan.counts["tabs_needed"])
+    once = float(length_of(rungs, tabs.length))
     return [
         ladder(
             "tab card",
@@ -25,11 +27,12 @@ def draw(plan: Plan) -> list[Drawing]:
                 f"Fold at “fold”: both ends then lie {plain(plan, tabs.end_allowance)} below the panel's top edge.",
                 "Short lines beside the fold: where the tab leaves the rod.",
             ),
-            rungs=rungs_of(tabs.length, plan.counts["tabs_needed"]),
+            rungs=rungs,
             length=tabs.length,
             width=tabs.width,
             room_for_cut=tabs.end_allowance,
-            rung=lambda start, index, top: _rung(plan, tabs, start, index, top),
+            rung=lambda start, index, top: _rung(plan, tabs, start, top, Lettering.of(look), 0 if index else once),
+            look=look,
             inner=(
                 ("top edge, one end", tabs.end_allowance),
                 ("fold", tabs.length / 2),
@@ -39,7 +42,9 @@ def draw(plan: Plan) -> list[Drawing]:
     ]
 
 
-def _rung(plan: Plan, tabs: TabPlan, start: Fraction, index: int, top: Fraction) -> list[Item]:
+def _rung(
+    plan: Plan, tabs: TabPlan, start: Fraction, top: Fraction, lettering: Lettering, once: float
+) -> list[Item]:
     """One tab: where the panel's top edge comes at either end, the fold over the rod, and how far it lies on that."""
     ends = start + tabs.end_allowance.mm, start + (tabs.length - tabs.end_allowance).mm
     fold = (ends[0] + ends[1]) / 2
@@ -52,22 +57,26 @@ def _rung(plan: Plan, tabs: TabPlan, start: Fraction, index: int, top: Fraction)
             continue
         items.append(Line(LineType.THIN, x, 0, x, TICK / 2))
         items.append(Line(LineType.THIN, x, top, x, top + FAR_TICK / 2))
-    return [*items, *_labels(plan, tabs, start, index)]
+    return [*items, *_labels(plan, tabs, start, lettering, once)]
 
 
-def _labels(plan: Plan, tabs: TabPlan, start: Fraction, index: int) -> list[Item]:
-    """What the lines are, where a tab is long enough for it; else once, at the card's beginning."""
+def _labels(plan: Plan, tabs: TabPlan, start: Fraction, lettering: Lettering, once: float) -> list[Item]:
+    """What the lines are, where a tab is long enough for it; else once, at the card's beginning.
+
+    ``once`` is what room there is for that along the card, in mm; 0 but on the first tab.
+    """
+    size, row = lettering.size, lettering.rows[0]
     edge = f"top edge {plan.tape.read(tabs.end_allowance).number}"
     low, high = start + tabs.end_allowance.mm, start + (tabs.length - tabs.end_allowance).mm
     items: list[Item] = []
-    if width_of(edge, LABEL) + width_of("fold", LABEL) / 2 + 3 < tabs.between.mm / 2:
+    if width_of(edge, size) + width_of("fold", size) / 2 + 3 < tabs.between.mm / 2:
         items += [
-            Text(low, LOW_ROW, edge, LABEL),
-            Text(high, LOW_ROW, edge, LABEL, Anchor.END),
-            Text(start + tabs.length.mm / 2, LOW_ROW, "fold", LABEL, Anchor.MIDDLE),
+            Text(low, row, edge, size),
+            Text(high, row, edge, size, Anchor.END),
+            Text(start + tabs.length.mm / 2, row, "fold", size, Anchor.MIDDLE),
         ]
-    elif index == 0:
-        items += [Text(2, LOW_ROW, edge, LABEL), Text(2, HIGH_ROW, "fold in the middle", LABEL)]
-    if width_of("on the rod", LABEL) + 4 < tabs.on_rod.mm / 2:
-        items.append(Text(start + tabs.length.mm / 2 - 2, BASE, "on the rod", LABEL, Anchor.END))
+    elif once:
+        items += lettering.once(once, edge, "fold in the middle")
+    if width_of("on the rod", size) + 4 < tabs.on_rod.mm / 2:
+        items.append(Text(start + tabs.length.mm / 2 - 2, lettering.between, "on the rod", size, Anchor.END))
     return items

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..drawing import Drawing, LineType
+from ..drawing import USUAL, Drawing, LineType, Look
 from ..lengths import millimetres
 from ..planning import Plan
 from ..planning.headings.gathering_tape import TapePlan
@@ -14,7 +14,7 @@ STITCHED_IN = millimetres(2)
 no more."""
 
 
-def draw(plan: Plan) -> list[Drawing]:
+def draw(plan: Plan, look: Look = USUAL) -> list[Drawing]:
     """The card; none for a heading without a tape."""
     tape = plan.heading
     if not isinstance(tape, TapePlan):
@@ -31,4 +31,4 @@ def draw(plan: Plan) -> list[Drawing]:
         f"Held to the bought tape: it is {plain(plan, tape.width)} wide, its pockets hold the hooks at their line.",
     )
     rows = (tape.top + STITCHED_IN, tape.lower - STITCHED_IN) if tape.width > 3 * STITCHED_IN else ()
-    return [draw_top_card("tape card", sorted(lines, key=lambda line: line.at), caption, plan.tape, rows)]
+    return [draw_top_card("tape card", sorted(lines, key=lambda line: line.at), caption, plan.tape, rows, look)]

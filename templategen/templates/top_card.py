@@ -7,10 +7,10 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from math import ceil
 
-from ..drawing import Drawing, Item, Lane, Line, LineType, Mark, Text, path
+from ..drawing import USUAL, Drawing, Item, Lane, Line, LineType, Look, Mark, Text, path
 from ..lengths import Length, Tape
 from .registering import AT_EDGE, AT_OTHER_EDGE
-from .ruled import Rule, rule
+from .ruled import Lettering, Rule, rule
 
 RULED = 87
 """How far the lines run from the datum edge, in mm: room for labels beside them where they crowd."""
@@ -37,7 +37,12 @@ class TopLine:
 
 
 def draw_top_card(
-    name: str, lines: Sequence[TopLine], caption: tuple[str, ...], tape: Tape, rows: Sequence[Length] = ()
+    name: str,
+    lines: Sequence[TopLine],
+    caption: tuple[str, ...],
+    tape: Tape,
+    rows: Sequence[Length] = (),
+    look: Look = USUAL,
 ) -> Drawing:
     """The card, read upright, its upper edge the panel's top edge.
 
@@ -47,11 +52,12 @@ def draw_top_card(
     are shown where the labels leave room.
     """
     rules = [Rule(Fraction(0), None, "", "the panel's top edge"), *(_rule(line, tape) for line in lines)]
-    items, reach = rule(rules, RULED, SIZE)
+    items, reach = rule(rules, RULED, SIZE, look, downward=True)
     lowest = max(float(line.at.mm) for line in lines)
     end = Fraction(max(ceil(max(reach, lowest) + FOOT), LEAST))
     marks = [Mark(line.name, end - line.at.mm) for line in lines if line.at]
     width = RULED + LANE
+    caps = _CAPS * Lettering.of(look, SIZE).grown
     return Drawing(
         name=name,
         caption=caption,
@@ -66,7 +72,7 @@ def draw_top_card(
         marks=(*sorted(marks, key=lambda mark: mark.at), Mark("top edge", end)),
         items=(
             *path(LineType.CUT, [(0, 0), (0, -width), (end, -width), (end, 0), (0, 0)]),
-            *(_from_the_top(item, end) for item in (*items, *_rows(rows, items))),
+            *(_from_the_top(item, end, caps) for item in (*items, *_rows(rows, items))),
         ),
         quarter_turns=1,
     )
@@ -84,9 +90,9 @@ def _rule(line: TopLine, tape: Tape) -> Rule:
     return Rule(line.at.mm, line.kind if line.at else None, reading.number, f"{line.name}{reading.remark}")
 
 
-def _from_the_top(item: Item, end: Fraction) -> Item:
+def _from_the_top(item: Item, end: Fraction, caps: float) -> Item:
     """What was ruled upwards from zero, ruled downwards from the end; texts stay upright."""
     if isinstance(item, Line):
         return replace(item, x1=end - item.x1, x2=end - item.x2)
     assert isinstance(item, Text), "a gauge is of lines and labels"
-    return replace(item, x=float(end - item.x) - _CAPS)
+    return replace(item, x=float(end - item.x) - caps)

@@ -18,6 +18,7 @@ def kit_record(kit: Kit) -> dict[str, Any]:
     """The kit as plain data; every point is a point of the PDF page, the printer's correction in it."""
     return {
         "title": kit.title,
+        "fingerprint": kit.fingerprint,
         **paper_record(kit),
         "pages": [{"page": sheet.number, "holds": list(sheet.holds)} for sheet in kit.sheets],
         "pieces": [_piece(placed, sheet.number, kit.correction) for placed, sheet in _in_order(kit)],

@@ -12,7 +12,7 @@ from reportlab.pdfbase import pdfdoc, pdfmetrics
 from reportlab.pdfbase.ttfonts import TTFont
 from reportlab.pdfgen.canvas import Canvas
 
-from ..drawing import TURNS, Item, Line, LineType, Ring, Solid, Text, capitalised
+from ..drawing import TURNS, Item, Line, LineType, Look, Ring, Solid, Text, capitalised
 from ..drawing.faces import face
 from ..layout import Correction, Kit, Sheet
 from .numbers import POINTS_PER_MM
@@ -45,7 +45,7 @@ def pdf(kit: Kit, attachments: Mapping[str, str] | None = None) -> bytes:
     bookmarked: set[str] = set()
     for sheet in kit.sheets:
         _bookmark(canvas, sheet, bookmarked)
-        _draw_sheet(canvas, sheet, kit.correction)
+        _draw_sheet(canvas, sheet, kit.correction, kit.look)
         canvas.showPage()
     canvas.save()
     return buffer.getvalue()
@@ -54,6 +54,8 @@ def pdf(kit: Kit, attachments: Mapping[str, str] | None = None) -> bytes:
 def _describe(canvas: Canvas, kit: Kit) -> None:
     canvas.setTitle(kit.title)
     canvas.setSubject(kit.subject)
+    if kit.fingerprint:
+        canvas.setKeywords(f"Fingerprint {kit.fingerprint}")
     canvas.setCreator("templategen")
     canvas.setAuthor("")
     canvas.setViewerPreference("PrintScaling", "None")
@@ -109,7 +111,7 @@ class Frame:
         return (self.x + x) * self.across, (self.y + y) * self.along
 
 
-def _draw_sheet(canvas: Canvas, sheet: Sheet, correction: Correction) -> None:
+def _draw_sheet(canvas: Canvas, sheet: Sheet, correction: Correction, look: Look) -> None:
     lines: dict[LineType, list[tuple[float, float, float, float]]] = {}
     texts: list[tuple[Frame, Text]] = []
     for frame, items in frames(sheet, correction):
@@ -120,9 +122,9 @@ def _draw_sheet(canvas: Canvas, sheet: Sheet, correction: Correction) -> None:
             elif isinstance(item, Text):
                 texts.append((frame, item))
             else:
-                _draw_shape(canvas, frame, item)
+                _draw_shape(canvas, frame, item, look)
     for kind, segments in lines.items():
-        _set_line(canvas, kind)
+        _set_line(canvas, kind, look)
         canvas.lines(segments)
     _draw_texts(canvas, texts)
 
@@ -139,16 +141,16 @@ def frames(sheet: Sheet, correction: Correction) -> list[tuple[Frame, tuple[Item
     return [(Frame(0, 0, 0, across, along), sheet.items), *placed]
 
 
-def _set_line(canvas: Canvas, kind: LineType) -> None:
-    canvas.setLineWidth(kind.width * POINTS_PER_MM)
+def _set_line(canvas: Canvas, kind: LineType, look: Look) -> None:
+    canvas.setLineWidth(look.width(kind) * POINTS_PER_MM)
     # Continuous lines end square, which closes the corners of outlines; dashes keep their lengths.
     canvas.setLineCap(0 if kind.dashes else 2)
-    canvas.setDash([length * POINTS_PER_MM for length in kind.dashes])
+    canvas.setDash([length * POINTS_PER_MM for length in look.dashes(kind)])
 
 
-def _draw_shape(canvas: Canvas, frame: Frame, item: Ring | Solid) -> None:
+def _draw_shape(canvas: Canvas, frame: Frame, item: Ring | Solid, look: Look) -> None:
     if isinstance(item, Ring):
-        _set_line(canvas, item.kind)
+        _set_line(canvas, item.kind, look)
         x, y = frame.point(float(item.x), float(item.y))
         rx, ry = float(item.radius) * frame.across, float(item.radius) * frame.along
         canvas.ellipse(x - rx, y - ry, x + rx, y + ry)

@@ -13,13 +13,13 @@ from typing import Any
 
 import svgwrite
 
-from ..drawing import MM_PER_POINT, TURNS, Item, Line, LineType, Ring, Solid, Text, capitalised
+from ..drawing import MM_PER_POINT, TURNS, USUAL, Item, Line, LineType, Look, Ring, Solid, Text, capitalised
 from ..layout import Placed, Sheet
 from .numbers import decimal
 from .outlines import font
 
 
-def svg(sheet: Sheet, width: Fraction, height: Fraction, description: str) -> str:
+def svg(sheet: Sheet, width: Fraction, height: Fraction, description: str, look: Look = USUAL) -> str:
     """``sheet``, of this width and height in mm, as an SVG file whose user unit is a millimetre.
 
     Raises MissingGlyph where a text holds a character that the font lacks.
@@ -32,14 +32,14 @@ def svg(sheet: Sheet, width: Fraction, height: Fraction, description: str) -> st
     page.set_desc(title=capitalised(title), desc=description)
     letters = _Letters(page)
     for placed in sheet.placed:
-        page.add(_group_of(page, _placing(height, placed), placed.items, letters))
-    page.add(_group_of(page, f"matrix(1 0 0 -1 0 {decimal(height)})", sheet.items, letters))
+        page.add(_group_of(page, _placing(height, placed), placed.items, letters, look))
+    page.add(_group_of(page, f"matrix(1 0 0 -1 0 {decimal(height)})", sheet.items, letters, look))
     out = StringIO()
     page.write(out, pretty=False)
     return out.getvalue() + "\n"
 
 
-def _group_of(page: svgwrite.Drawing, placing: str, items: Iterable[Item], letters: _Letters) -> Any:
+def _group_of(page: svgwrite.Drawing, placing: str, items: Iterable[Item], letters: _Letters, look: Look) -> Any:
     """Items that share their coordinates, those of a line type together."""
     place = page.g(transform=placing, fill="none", stroke="black")
     groups: dict[LineType, Any] = {}
@@ -47,7 +47,7 @@ def _group_of(page: svgwrite.Drawing, placing: str, items: Iterable[Item], lette
         if isinstance(item, Line | Ring):
             group = groups.get(item.kind)
             if group is None:
-                group = groups[item.kind] = place.add(_line_group(page, item.kind))
+                group = groups[item.kind] = place.add(_line_group(page, item.kind, look))
             group.add(_stroke(page, item))
         elif isinstance(item, Solid):
             points = [(decimal(x), decimal(y)) for x, y in item.points]
@@ -73,11 +73,11 @@ def _placing(height: Fraction, placed: Placed) -> str:
     return f"matrix({axes} {decimal(x)} {decimal(height - y)})"
 
 
-def _line_group(page: svgwrite.Drawing, kind: LineType) -> Any:
-    look = {"stroke_linecap": "square"}
+def _line_group(page: svgwrite.Drawing, kind: LineType, look: Look) -> Any:
+    style = {"stroke_linecap": "square"}
     if kind.dashes:
-        look = {"stroke_dasharray": " ".join(f"{length:g}" for length in kind.dashes)}
-    return page.g(class_=kind.name.lower(), stroke_width=kind.width, **look)
+        style = {"stroke_dasharray": " ".join(f"{length:g}" for length in look.dashes(kind))}
+    return page.g(class_=kind.name.lower(), stroke_width=look.width(kind), **style)
 
 
 def _stroke(page: svgwrite.Drawing, item: Line | Ring) -> Any:

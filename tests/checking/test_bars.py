@@ -16,18 +16,18 @@ from templategen.checking.geometry import Letter, Matrix, Point, Stroke
 from templategen.checking.papers_of_pages import paper_said
 from templategen.checking.sheets import Sheet, sheets_of
 from templategen.checking.size_findings import true_sizes
-from templategen.drawing import Line, Text
+from templategen.drawing import LARGE, USUAL, Line, Look, Text
 from templategen.layout.area import Area
-from templategen.layout.furniture import sheet_items
+from templategen.layout.furniture import Says, sheet_items
 from templategen.layout.kit import CORRECTED
 
 WHOLE = Area(*map(Fraction, (10, 18, 206, 269)))
 
 
-def _sheet(remark: str = "") -> tuple[list[Stroke], list[Letter]]:
+def _sheet(remark: str = "", look: Look = USUAL) -> tuple[list[Stroke], list[Letter]]:
     """The furniture of a sheet as strokes and letters, each letter a third of its size wide."""
     strokes, letters = [], []
-    for item in sheet_items(WHOLE, "Reading room, east window", 3, 8, "letter", [], remark):
+    for item in sheet_items(WHOLE, Says("Reading room, east window", "letter", remark, look), 3, 8, []):
         if isinstance(item, Line):
             strokes.append(Stroke(Point(*map(float, (item.x1, item.y1))), Point(*map(float, (item.x2, item.y2)))))
         elif isinstance(item, Text) and item.turn == 0:
@@ -59,13 +59,14 @@ def _only(sheets: list[Sheet]) -> tuple[Sheet, Bar, Bar]:
     st.booleans(),
     st.floats(-500, 500),
     st.randoms(use_true_random=False),
+    st.sampled_from([USUAL, LARGE]),
 )
 def test_scale_stretch_turn_and_mirror_are_read_off_the_bars(
-    scale: float, stretch: float, degrees: float, mirrored: bool, moved: float, order: Random
+    scale: float, stretch: float, degrees: float, mirrored: bool, moved: float, order: Random, look: Look
 ) -> None:
     along = scale * stretch
     matrix = Matrix(-scale if mirrored else scale, 0, 0, along).then(Matrix(*_turn(degrees), moved, -moved))
-    strokes, letters = _sheet()
+    strokes, letters = _sheet("", look)
     strokes = _moved(matrix, strokes)
     order.shuffle(strokes)
     strokes = [line.turned_round if i % 2 else line for i, line in enumerate(strokes)]
@@ -120,8 +121,10 @@ def test_numbers_that_are_none_do_no_harm(strokes: list[Stroke]) -> None:
     assert len(find_bars(strokes + _sheet()[0])) == 2
 
 
-def test_a_correction_is_read_from_the_head() -> None:
-    strokes, letters = _sheet(CORRECTED.format(across="99.20", along="100.60", doubt=""))
+@pytest.mark.parametrize("look", [USUAL, LARGE])
+def test_a_correction_is_read_from_the_head(look: Look) -> None:
+    """In large print it takes several rows."""
+    strokes, letters = _sheet(CORRECTED.format(across="99.20", along="100.60", doubt=""), look)
     matrix = Matrix(1 / 0.992, 0, 0, 1 / 1.006)
     letters = [Letter(each.text, matrix.point(*each.at)) for each in letters]
     sheet, across, along = _only(sheets_of(1, find_bars(_moved(matrix, strokes)), letters))

@@ -30,6 +30,7 @@ THOROUGH = settings(max_examples=60, suppress_health_check=[HealthCheck.too_slow
         optional={
             "orientation": st.sampled_from(["portrait", "landscape", "least", "upright"]),
             "half_strip": st.booleans(),
+            "large_print": st.booleans() | st.just("yes"),
             "strips": st.integers(0, 4) | st.sampled_from(["two", "21"]),
         },
     ),

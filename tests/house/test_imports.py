@@ -14,7 +14,9 @@ import templategen
 
 HOUSE = Path(templategen.__file__).parent
 STOREYS = [
+    ["version"],
     ["errors"],
+    ["fingerprint"],
     ["lengths"],
     ["papers"],
     ["misprints"],

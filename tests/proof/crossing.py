@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from templategen.drawing import Bounds, Item, Line, Text
+from templategen.drawing import USUAL, Bounds, Item, Line, LineType, Look, Text
 from templategen.layout import Kit, Placed, Sheet
 
 _TOUCH = 0.05
@@ -43,11 +43,11 @@ def piece_box(placed: Placed) -> Bounds:
     return on_sheet(Bounds(piece.start, piece.drawing.low, piece.end, piece.drawing.high), placed)
 
 
-def lying_on(sheet: Sheet) -> list[Lying]:
+def lying_on(sheet: Sheet, look: Look = USUAL) -> list[Lying]:
     """Every item of a sheet."""
-    items = [Lying(item, _floats(_inked(item)), None) for item in sheet.items]
+    items = [Lying(item, _floats(_inked(item, look)), None) for item in sheet.items]
     for placed in sheet.placed:
-        items += [Lying(item, on_sheet(_inked(item), placed), placed) for item in placed.items]
+        items += [Lying(item, on_sheet(_inked(item, look), placed), placed) for item in placed.items]
     return items
 
 
@@ -55,14 +55,14 @@ _DESCENDING = set("gjpqyQ,;()[]{}|")
 """Characters that reach below the base line."""
 
 
-def _inked(item: Item) -> Bounds:
+def _inked(item: Item, look: Look) -> Bounds:
     """An item's box: with a line's own width, and without the room below words that nothing in them fills."""
     box = item.bounds
     if isinstance(item, Text):
         return box if _DESCENDING & set(item.text) else _above_base_line(item, box)
     if not isinstance(item, Line):
         return box
-    half = item.kind.width / 2
+    half = look.width(item.kind) / 2
     if item.runs_along:
         return Bounds(box.left, box.bottom - half, box.right, box.top + half)
     return Bounds(box.left - half, box.bottom, box.right + half, box.top)
@@ -105,11 +105,11 @@ def margins(kit: Kit, left: float, right: float, top: float, bottom: float) -> B
 def outside(kit: Kit, frame: Bounds) -> Iterator[str]:
     """Items that stick out of the margins, and words that stick out of their piece."""
     for sheet in kit.sheets:
-        for each in lying_on(sheet):
+        for each in lying_on(sheet, kit.look):
             room = piece_box(each.piece) if each.piece and isinstance(each.item, Text) else None
             if not inside(each.box, frame):
                 # An outline's own width may lie on the edge of the margin.
-                if isinstance(each.item, Line) and inside(_floats(each.box), _grown(frame, 0.36)):
+                if isinstance(each.item, Line) and inside(_floats(each.box), _grown(frame, kit.look.width(LineType.TRIM) / 2 + 0.01)):
                     continue
                 yield f"page {sheet.number}: {each} sticks out of the margins"
             elif room is not None and not inside(each.box, room):
@@ -123,7 +123,7 @@ def _grown(box: Bounds, by: float) -> Bounds:
 def crossed(kit: Kit) -> Iterator[str]:
     """Words that run into other words, or that a line, a ring or an arrow runs through."""
     for sheet in kit.sheets:
-        items = lying_on(sheet)
+        items = lying_on(sheet, kit.look)
         words = [each for each in items if isinstance(each.item, Text)]
         for i, word in enumerate(words):
             for other in [*words[i + 1 :], *(each for each in items if not isinstance(each.item, Text))]:

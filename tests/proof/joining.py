@@ -25,6 +25,9 @@ _TOOTH_ROOM = 4.6
 _SQUARE, _POINT, _SLANT = 2.5, 4.0, 3.25
 """From the match line, in mm: to a square end, to the tip of a point, and to the middle of its sides."""
 _BESIDE_AN_END = 0.7
+_UPRIGHT = 0.97
+_HEAVIEST = 1.25
+"""An outline's ink, in mm: it is 1 mm wide in large print."""
 
 
 class NoFit(Exception):
@@ -208,7 +211,9 @@ class Paper:
         """How far from the match line upright strokes stand that run from tooth to tooth, beyond the teeth's middle."""
         height = link[1] - link[0]
         left, right = sorted((x + inside * 1.2, x + inside * (_POINT + _BESIDE_AN_END)))
-        seen = self.picture.strokes_across(left, link[0] + low * height, right, link[0] + high * height)
+        # The sides of a small point nearly fill it where lines are heavy; an upright stroke fills its whole height.
+        box = left, link[0] + low * height, right, link[0] + high * height
+        seen = self.picture.strokes_across(*box, ink=_UPRIGHT)
         return [round(abs(stroke.at - x) * 10) / 10 for stroke in seen]
 
     @cached_property
@@ -219,7 +224,7 @@ class Paper:
         points = []
         for left in np.arange(2.0, width - 2.0, 1.0):
             seen = self.picture.strokes_down(left, top, left + 0.6, bottom)
-            outer = [s for s in (seen[:1] if self.inward > 0 else seen[-1:]) if s.ink < 1]
+            outer = [s for s in (seen[:1] if self.inward > 0 else seen[-1:]) if s.ink < _HEAVIEST]
             points += [complex(left + 0.3, stroke.at) for stroke in outer]
         xs, ys = np.array([p.real for p in points]), np.array([p.imag for p in points])
         near = abs(ys - np.median(ys)) < 0.1

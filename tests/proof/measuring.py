@@ -30,6 +30,8 @@ _NEAREST = 3.0
 """Beyond this many mm from its place a mark counts as missing."""
 _OUTLINE = LineType.CUT.width
 _FOUR_INCHES = 101.6
+_SPARE = 0.9
+"""Around a piece that is cut out, in mm."""
 _BESIDE_A_BAR = ((-0.85, -0.35), (0.35, 0.85))
 
 
@@ -239,11 +241,12 @@ def _tick(template: str, end: dict[str, Any], taped: Taped, record: dict[str, An
             continue
         number, paper = next((i, each) for i, each in enumerate(taped.papers) if each.piece.number == piece["piece"])
         level = paper.datum_edge[0].imag + paper.inward * inward
-        near = [
-            stroke.at
+        bands = [
+            [stroke.at for stroke in paper.picture.strokes_across(along - 2, level + low, along + 4, level + high)]
             for low, high in ((-1.85, -1.2), (1.2, 1.85))
-            for stroke in paper.picture.strokes_across(along - 2, level + low, along + 4, level + high)
         ]
+        # Stems of large letters beside a tick may be seen too: they are farther from where the list has it.
+        near = [min(band, key=lambda at: abs(at - along - _SPARE)) for band in bands if band]
         if len(near) != 2 or abs(near[0] - near[1]) > 0.05:
             raise Missing(f"a check length without its tick on {template} {piece['piece']}")
         return taped.along(number, complex(sum(near) / 2, level))

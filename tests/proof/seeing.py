@@ -56,10 +56,12 @@ class Picture:
         y1, y2 = _limits(top / self.mm_y, bottom / self.mm_y, self.ink.shape[0])
         return self.ink[y1:y2, x1:x2], x1 * self.mm_x, y1 * self.mm_y
 
-    def strokes_across(self, left: float, top: float, right: float, bottom: float) -> list[Stroke]:
-        """Upright lines that run the whole height of a box, from left to right."""
+    def strokes_across(
+        self, left: float, top: float, right: float, bottom: float, ink: float = _INK
+    ) -> list[Stroke]:
+        """Upright lines that run the whole height of a box, or ``ink`` of it at the least, from left to right."""
         part, start, _ = self.part(left, top, right, bottom)
-        return list(strokes(_mean(part, 0), start, self.mm_x))
+        return list(strokes(_mean(part, 0), start, self.mm_x, ink))
 
     def strokes_down(self, left: float, top: float, right: float, bottom: float) -> list[Stroke]:
         """Level lines that run the whole width of a box, from the top down."""
@@ -87,9 +89,9 @@ def _mean(part: Shade, axis: int) -> Profile:
     return np.asarray(part.mean(axis=axis, dtype=np.float64) / 255)
 
 
-def strokes(profile: Profile, start: float, step: float) -> Iterator[Stroke]:
-    """Where the profile is dark: the middle of the ink, to a part of a point."""
-    dark = np.concatenate([[False], profile > _INK, [False]])
+def strokes(profile: Profile, start: float, step: float, least: float = _INK) -> Iterator[Stroke]:
+    """Where the profile is as dark as that: the middle of the ink, to a part of a point."""
+    dark = np.concatenate([[False], profile > least, [False]])
     turns = np.flatnonzero(dark[1:] != dark[:-1])
     for first, last in zip(turns[::2], turns[1::2], strict=True):
         low, high = max(0, int(first) - 2), min(len(profile), int(last) + 2)

@@ -33,6 +33,7 @@ def spec_texts(draw: st.DrawFn) -> str:
         "paper.orientation": f'"{draw(st.sampled_from(["portrait", "landscape"]))}"',
         "paper.half_strip": draw(st.sampled_from(["true", "false"])),
         "paper.strips": str(draw(st.integers(1, 2))),
+        "paper.large_print": draw(st.sampled_from(["true", "false"])),
     }
     return toml_text(draw(workshop_literals()) | chosen)
 

@@ -10,7 +10,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 
 from templategen import Choices, draw_templates, make_plan, read_spec
-from templategen.drawing import Drawing, Item, Line, Text
+from templategen.drawing import LARGE, USUAL, Drawing, Item, Line, Look, Text
 from templategen.drawing.lettering import Bounds
 from templategen.lengths import inches
 from templategen.planning import Plan
@@ -21,17 +21,20 @@ from .telling import tell
 
 EXAMPLES = Path(__file__).parents[2] / "out_examples"
 GOLDENS = Path(__file__).parent / "goldens"
-THOROUGH = settings(max_examples=100, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
+_SLOW = [HealthCheck.too_slow, HealthCheck.data_too_large]
+THOROUGH = settings(max_examples=100, suppress_health_check=_SLOW)
+QUICK = settings(max_examples=40, suppress_health_check=_SLOW)
 
 
 def _plan(name: str) -> Plan:
     return make_plan(read_spec((EXAMPLES / name / "spec.toml").read_text()))
 
 
-def _drawings(spec: Spec) -> list[Drawing]:
+def _drawings(spec: Spec, look: Look = USUAL) -> list[Drawing]:
     """Every template there can be: both the whole strip and the half one."""
     plan = make_plan(spec)
-    return [*draw_templates(plan), *draw_templates(plan, ("spacing strip",), Choices(half_strip=True))]
+    half = Choices(half_strip=True, look=look)
+    return [*draw_templates(plan, (), Choices(look=look)), *draw_templates(plan, ("spacing strip",), half)]
 
 
 @pytest.mark.parametrize("name", ["spacing strip", "hem gauge card", "cut gauge", "loop ladder"])
@@ -86,14 +89,38 @@ def _the_lane_is_left_free_of_all_but_lines_along_and_the_ends(drawing: Drawing)
 def test_no_text_of_a_template_is_touched(spec: Spec) -> None:
     """By no other text, and by no line or circle that runs through it."""
     for drawing in _drawings(spec):
-        texts = [item for item in drawing.items if isinstance(item, Text)]
-        texts.sort(key=lambda text: text.bounds.left)
-        for i, text in enumerate(texts):
-            box = text.bounds
-            for other in texts[i + 1 : i + 30]:
-                assert not box.meets(other.bounds), (drawing.name, text, other)
-            for line in (item for item in drawing.items if not isinstance(item, Text)):
-                assert not _crosses(line, box), (drawing.name, text, line)
+        _no_text_is_touched(drawing)
+
+
+@QUICK
+@given(workshop_specs() | kind_specs())
+def test_in_large_print_too(spec: Spec) -> None:
+    """The same laws; no text is smaller than 18 points, and every mark and edge of the datum stays where it was."""
+    for usual, large in zip(_drawings(spec), _drawings(spec, LARGE), strict=True):
+        _nothing_is_drawn_outside(large)
+        _every_mark_is_a_line_of_8_mm_from_the_datum_edge_inward(large)
+        _the_lane_is_left_free_of_all_but_lines_along_and_the_ends(large)
+        _no_text_is_touched(large)
+        assert all(item.size >= 18 for item in large.items if isinstance(item, Text)), large.name
+        assert (large.name, large.registration) == (usual.name, usual.registration)
+        assert _from_the_datum(large) == _from_the_datum(usual), large.name
+
+
+def _from_the_datum(drawing: Drawing) -> list[tuple[str, Fraction]]:
+    """Every mark by its name, measured from where the template is laid to: its end, where its top edge is there."""
+    zero = drawing.end if drawing.marks[-1].label == "top edge" else drawing.start
+    return [(mark.label, mark.at - zero) for mark in drawing.marks]
+
+
+def _no_text_is_touched(drawing: Drawing) -> None:
+    texts = [item for item in drawing.items if isinstance(item, Text)]
+    texts.sort(key=lambda text: text.bounds.left)
+    for i, text in enumerate(texts):
+        box = text.bounds
+        for other in texts[i + 1 : i + 30]:
+            assert not box.meets(other.bounds), (drawing.name, text, other)
+        for line in (item for item in drawing.items if not isinstance(item, Text)):
+            assert not _crosses(line, box), (drawing.name, text, line)
 
 
 def _crosses(item: Item, box: Bounds) -> bool:

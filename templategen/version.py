@@ -1,0 +1,3 @@
+"""The program's version, which a kit's fingerprint holds too."""
+
+__version__ = "0.4.0"
