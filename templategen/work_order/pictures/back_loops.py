@@ -2,12 +2,24 @@
 
 from __future__ import annotations
 
-from ...document.view import Label, Point, Rise, Shape, Span, Stroke, View
+from ...document.view import Label, Note, Point, Rise, Shape, Span, Stroke, View
 from ...drawing import LineType
 from ...planning import Plan, hanging
 from ...planning.headings.back_loops import LoopPlan
 from .cloth import (
-    APART, TAIL, cloth, corner, doubled, front_and_back, half_round, rod, row, rows, shown, thread, turned,
+    APART,
+    TAIL,
+    cloth,
+    corner,
+    doubled,
+    front_and_back,
+    half_round,
+    rod,
+    row,
+    rows,
+    shown,
+    thread,
+    turned,
 )  # fmt: skip
 from .signs import box, figure, mm
 
@@ -119,7 +131,7 @@ def hung(plan: Plan, loops: LoopPlan) -> View:
         thread(-0.5 * gap, 1.4 * gap, radius + 1.6 * gap, gap * 0.8),
         thread(-1.1 * gap, 0.9 * gap, -below, gap * 0.8),
     ]
-    notes = [
+    notes: list[Note] = [
         Rise(figure(plan, falls), -below, radius, -radius - 2 * gap),
         *([Rise(figure(plan, loops.upper_seam), radius, top, -gap)] if loops.upper_seam.mm > 0 else []),
         Label("upper seam", (1.4 * gap, radius + 1.6 * gap)),

@@ -6,7 +6,16 @@ from ...document.view import Label, Note, Rise, Shape, View, Within
 from ...planning import Plan, hanging
 from ...planning.headings.casing import CasingPlan
 from .cloth import (
-    APART, TAIL, cloth, corner, front_and_back, half_round, rod, row, rows, turned,
+    APART,
+    TAIL,
+    cloth,
+    corner,
+    front_and_back,
+    half_round,
+    rod,
+    row,
+    rows,
+    turned,
 )  # fmt: skip
 from .signs import figure, mm
 

@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from math import pi, sin
 
-from ...document.view import Circle, Label, Note, Point, Rise, Shape, Span, Stroke, View, Within
+from ...document.view import Circle, Label, Note, Point, Rise, Shape, Span, Stroke, View
 from ...drawing import LineType
 from ...planning import Plan
 from ...planning.headings.eyelets import EyeletPlan
-from .cloth import APART, cloth, corner, doubled, front_and_back, rod, rows, shown
+from .cloth import APART, cloth, corner, doubled, front_and_back, rows, shown
 from .signs import across, box, figure, mm
 from .stiffening import stiffened
 
@@ -144,36 +144,4 @@ def folds(plan: Plan, eyelets: EyeletPlan) -> View:
         ),
         shapes=tuple(shapes),
         notes=tuple(notes),
-    )
-
-
-def hung(plan: Plan, eyelets: EyeletPlan) -> View:
-    """The panel's top on the rod, seen from the back: the ring, the rod, and how far the top edge stands above it."""
-    inside, outside = mm(eyelets.inside) / 2, mm(eyelets.outside) / 2
-    radius = min(mm(plan.spec.rod.diameter) / 2, inside)
-    down = max(mm(eyelets.centre), inside)
-    deep = max(mm(eyelets.band), down + outside) * 1.15
-    wide = max(2.6 * outside, deep * 0.9)
-    x = wide / 2
-    top = -down + inside
-    above = figure(plan, eyelets.above)
-    return View(
-        title="A ring on the rod",
-        spoken=(
-            f"One ring, seen along the rod. The rod lifts the top of the ring's opening, so that the panel's top edge "
-            f"stands {above} above the top of the rod."
-        ),
-        shapes=(
-            *corner(wide, deep, whole=True),
-            Circle(LineType.MARK, (x, -down), outside),
-            Circle(LineType.MARK, (x, -down), inside),
-            *rod((x, top - radius), radius),
-        ),
-        notes=(
-            *([Rise(above, top, 0, 0)] if eyelets.above.mm > 0 else []),
-            Label("top edge", (wide * 0.95, 0)),
-            Label("ring", (x + outside * 0.707, -down - outside * 0.707)),
-            Label("rod", (x + radius * 0.4, top - radius * 1.3)),
-            Within("panel", (0, -deep), (wide, -down - outside)),
-        ),
     )

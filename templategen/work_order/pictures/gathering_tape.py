@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from math import pi, sin
 
-from ...document.view import Arrow, Label, Note, Rise, Running, Shape, Span, Stroke, View, Within
+from ...document.view import Arrow, Label, Note, Rise, Shape, Span, Stroke, View, Within
 from ...drawing import LineType
 from ...lengths.counting import plural
 from ...planning import Plan
 from ...planning.headings.gathering_tape import TapePlan
-from .cloth import broken, broken_up, cloth, corner, rows
+from .cloth import broken, cloth, corner, rows
 from .points import held
 from .signs import box, figure, mm
 

@@ -77,8 +77,8 @@ def together(plan: Plan, pleats: PleatPlan) -> View:
 def formed(plan: Plan, pleats: PleatPlan) -> View:
     """From above: two pleats, as they are folded in the end."""
     pleat, space = max(mm(pleats.pleat), 1.0), mm(pleats.space)
-    pinched = isinstance(pleats.given, PinchPleats)
-    apart = min(max(space, pleat * (0.3 if pinched else 0.54)), pleat * 1.2)
+    given = pleats.given
+    apart = min(max(space, pleat * (0.3 if isinstance(given, PinchPleats) else 0.54)), pleat * 1.2)
     seams = [0.0, apart]
     over = pleat * 0.36
     line: list[Point] = [(-over, 0.0)]
@@ -93,10 +93,10 @@ def formed(plan: Plan, pleats: PleatPlan) -> View:
         Span(spaced, 0, apart, low, "below"),
         Label("seam of the pleat", (apart, 0.0)),
     ]
-    if pinched:
-        value = pleats.pleat / (2 * pleats.given.fingers)
+    if isinstance(given, PinchPleats):
+        value = pleats.pleat / (2 * given.fingers)
         size = figure(plan, value)
-        fingers = "two" if pleats.given.fingers == 2 else "three"
+        fingers = "two" if given.fingers == 2 else "three"
         notes += [Rise(size, 0, tall, -over), Label(f"{fingers} fingers", (apart + pleat * 0.02, tall))]
         shape = f"Each is pinched into {fingers} equal fingers, {size} deep, which stand out at the front"
     else:
@@ -143,8 +143,8 @@ def finished(plan: Plan, pleats: PleatPlan) -> View:
     )
     notes: list[Note] = [
         Span(whole, 0, wide, -long, "below"),
-        Span(near, *((0, first) if leading_right else (wide - first, wide)), 0, "above"),
-        Span(far, *((wide - last, wide) if leading_right else (0, last)), 0, "above"),
+        Span(near, 0 if leading_right else wide - first, first if leading_right else wide, 0, "above"),
+        Span(far, wide - last if leading_right else 0, wide if leading_right else last, 0, "above"),
         *([Span(spaced, start, start + space, 0, "above")] if space > 0 else []),
         Within(f"{edges[0]} edge", (0, -long), (wide * 0.5, -deep * 1.05)),
         Within(f"{edges[1]} edge", (wide * 0.5, -long), (wide, -deep * 1.05), "right"),

@@ -114,7 +114,8 @@ def _glider(place: float, size: float, gap: float) -> tuple[Shape, ...]:
 def _holding(thing: str, place: float, front: float, gap: float, reach: float, below: float) -> tuple[Shape, ...]:
     """What is between ring and cloth: stitches, the jaws of a clip, or a hook."""
     if thing == "ring":
-        return (thread(front + 0.3 * gap, 0.6 * gap, place, gap), thread(front + 0.3 * gap, 0.6 * gap, place, gap * 0.5))
+        left, right = front + 0.3 * gap, 0.6 * gap
+        return thread(left, right, place, gap), thread(left, right, place, gap * 0.5)
     if thing == "clip":
         jaw: tuple[Point, ...] = (
             (0.0, place + gap * 1.4), (-1.5 * gap, place + gap * 0.7), (-0.7 * gap, place - gap * 0.7)
@@ -126,8 +127,9 @@ def _holding(thing: str, place: float, front: float, gap: float, reach: float, b
     shank = max(reach * 0.45, below * 0.4)
     bend = [(-0.7 * gap + 0.9 * gap * (1 - cos(t)), place - 0.9 * gap + 0.9 * gap * sin(t)) for t in _half_turn()]
     foot = place - 0.9 * gap
+    lower: tuple[Point, ...] = ((-1.5 * gap, foot - shank), (-0.7 * gap, foot - shank * 0.9))
     return (
-        Stroke(LineType.MARK, ((-1.5 * gap, foot - shank), (-0.7 * gap, foot - shank * 0.9), *bend, (1.1 * gap, foot - gap))),
+        Stroke(LineType.MARK, (*lower, *bend, (1.1 * gap, foot - gap))),
         thread(front + 0.3 * gap, -0.4 * gap, foot - shank * 0.2, gap * 0.6),
         thread(front + 0.3 * gap, -0.4 * gap, foot - shank * 0.8, gap * 0.6),
     )

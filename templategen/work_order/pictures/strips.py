@@ -42,7 +42,10 @@ def cutting(plan: Plan) -> View | None:
         shapes=tuple(shapes),
         notes=(
             Rise(cut, -strip, 0, 0),
-            *(Within(f"strip {i}", (wide * 0.1, -i * strip), (wide * 0.9, (1 - i) * strip)) for i in range(1, count + 1)),
+            *(
+                Within(f"strip {i}", (wide * 0.1, -i * strip), (wide * 0.9, (1 - i) * strip))
+                for i in range(1, count + 1)
+            ),
             Label("cut line of the panel", (wide * 0.9, 0)),
         ),
     )

@@ -6,7 +6,7 @@ from ...document.view import Label, Note, Point, Rise, Shape, Span, Stroke, Symb
 from ...drawing import LineType
 from ...planning import Plan
 from ...planning.headings.tabs import TabPlan
-from .cloth import APART, corner, cloth, doubled, front_and_back, half_round, rod, row, shown
+from .cloth import APART, cloth, corner, doubled, front_and_back, half_round, rod, row, shown
 from .signs import box, figure, mm
 
 
