@@ -14,7 +14,7 @@ from ...lengths import Tape
 from ...planning import JobPlan, Plan, as_job
 from ...planning.jobs.plan import listed
 from ...planning.wording import say
-from .amounts import Of, Seam, Thing, seams_with, times, together
+from .amounts import Of, Seam, Thing, enough, seams_with, times, together
 from .seams import seams_of
 from .things import paper_rows, thing_rows, things_of
 from .thread import FACTORS, WASTE, bought, reel, thread_for
@@ -54,7 +54,7 @@ def seam_rows(tape: Tape, seams: Sequence[Seam]) -> Iterator[NumberRow]:
         if unknown:
             known.append(f"{unknown} as long as a panel: write panel.length, and they are reckoned")
         total = sum((seam.total for seam in alike[1:]), alike[0].total)
-        shown = tape.show_both(total) if total else "not known"
+        shown = enough(tape, total) if total else "not known"
         yield NumberRow(f"{name}, {WAYS[way]}" if way != "machine" else name, shown, " + ".join(known))
 
 

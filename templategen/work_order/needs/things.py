@@ -16,7 +16,7 @@ from ...planning.cloth.leftovers import left_depth
 from ...planning.extras import lining_shorter
 from ...planning.offcut import whole
 from ...planning.wording import near, say
-from .amounts import Thing
+from .amounts import Thing, enough
 from .headings import HEADING_NEEDS
 from .hems import HEM_NEEDS
 from .pins import along
@@ -77,7 +77,7 @@ def _pins(plan: Plan) -> Thing:
 def thing_rows(tape: Tape, things: Sequence[Thing]) -> Iterator[NumberRow]:
     """Things as they are listed."""
     for thing in things:
-        shown = tape.show_both(thing.amount) if isinstance(thing.amount, Length) else str(thing.amount)
+        shown = enough(tape, thing.amount) if isinstance(thing.amount, Length) else str(thing.amount)
         yield NumberRow(thing.name, shown, thing.working)
 
 
@@ -102,7 +102,7 @@ def paper_rows(tape: Tape, drawings: Sequence[Drawing], printed: OnPaper | None)
     if glued:
         count = sum(joins for _, joins in joined)
         working = f"{plural(count, 'join')}, each as long as its template is deep"
-        yield NumberRow("adhesive tape for the joins", tape.show_both(Length(glued)), working)
+        yield NumberRow("adhesive tape for the joins", enough(tape, Length(glued)), working)
 
 
 def _area(tape: Tape, square_mm: Fraction) -> str:
