@@ -2,15 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from ...document.view import Label, Note, Running, Shape, Span, Stroke, Symbol, View, Within
 from ...drawing import LineType
 from ...lengths.counting import plural
 from ...planning import Plan
 from ...planning.headings.pleats import PleatPlan
+from ...planning.plan import HeadingMark
 from ...templates import Choices
 from .cloth import broken, cloth
 from .signs import figure, mm
 
+MOST_MARKS = 120
+"""Our choice: on paper they are then about as near to each other as lines can stand."""
 STRIP, BELOW = 0.17, 0.13
 """Depth of the strip, and of the cloth seen below it, of the panel's width: our choice, so that numbers have room."""
 
@@ -25,7 +30,7 @@ def marking(plan: Plan, choices: Choices) -> View:
     first = mm(heading.marks[0].at)
     edge, pitch = figure(plan, heading.edge_inset), figure(plan, heading.pitch)
     notes: list[Note] = [
-        Running(tuple((mm(mark.at), mark.label) for mark in places), 0.0),
+        _marks(places),
         Span(edge, 0, first, 0, "above"),
         *([Span(pitch, first, mm(heading.marks[1].at), 0, "above")] if heading.count > 1 else []),
         Label(name, (end * 0.985, -wide * STRIP * 0.93)),
@@ -56,7 +61,7 @@ def pleat_marking(plan: Plan, pleats: PleatPlan) -> View:
     a, b, *others = [mark.at for mark in pleats.marks]
     inset, pleat = figure(plan, a), figure(plan, b - a)
     notes: list[Note] = [
-        Running(tuple((mm(mark.at), mark.label) for mark in pleats.marks), 0.0),
+        _marks(pleats.marks),
         Span(inset, 0, mm(a), 0, "above"),
         *([Span(pleat, mm(a), mm(b), 0, "above")] if b > a else []),
         Within(f"{left} edge", (0, -wide * (STRIP + BELOW)), (wide * 0.48, -wide * STRIP)),
@@ -77,6 +82,13 @@ def pleat_marking(plan: Plan, pleats: PleatPlan) -> View:
         shapes=tuple(_pinned(wide, end)),
         notes=tuple(notes),
     )
+
+
+def _marks(marks: Sequence[HeadingMark]) -> Running:
+    """The marks, at most so many that each can be seen; the last always."""
+    every = -(-len(marks) // MOST_MARKS)
+    drawn = [*marks[:-1:every], marks[-1]]
+    return Running(tuple((mm(mark.at), mark.label) for mark in drawn), 0.0)
 
 
 def _pinned(wide: float, end: float) -> list[Shape]:

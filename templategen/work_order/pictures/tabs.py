@@ -36,7 +36,7 @@ def tried(plan: Plan, tabs: TabPlan) -> View:
         ),
         shapes=tuple(shapes),
         notes=(
-            Rise(hangs, pin, -radius, -radius - apart),
+            *([Rise(hangs, pin, -radius, -radius - apart)] if gap else []),
             Rise(allowed, pin - ends, pin, -radius - apart),
             Label("rod", (radius * 0.4, radius * 0.3)),
             Label("tab, folded in half", (radius + apart, 0.0)),
