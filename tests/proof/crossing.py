@@ -134,7 +134,7 @@ def crossed(kit: Kit) -> Iterator[str]:
 
 
 def _runs_through(box: Bounds, other: Lying) -> bool:
-    """Whether what a box's surroundings meet really comes into it: of a slanting line and a circle, the stroke alone."""
+    """Whether what meets a box's own surroundings comes into it: of a slanting line and a circle the stroke alone."""
     if other.piece is None and isinstance(other.item, Line):
         return meets_line(box, other.item)
     return other.piece is not None or not isinstance(other.item, Ring) or meets_ring(box, other.item)

@@ -108,7 +108,7 @@ def test_the_work_order_names_the_strip_that_there_is(style: str, changes: dict[
 
 def test_what_is_done_before_a_panel_is_split_is_done_on_panels_as_bought() -> None:
     plan = make_plan(job({"sides.split": 2, "panel.count": 3, "heading.count": 5}))
-    (checks,) = (block for block in words(plan) if isinstance(block, Blanks))
+    checks = next(block for block in words(plan) if isinstance(block, Blanks))
     assert checks.times == 3 and checks.rows[0].value == "54 in"
     boxes = {step.title: step.boxes for step in steps(plan)}
     assert (boxes["On the rod"], boxes["Split"], boxes["Turn-under"]) == (6, 3, 6)

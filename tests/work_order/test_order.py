@@ -72,7 +72,7 @@ def test_a_raw_edge_has_no_old_hem_to_let_down() -> None:
 def test_loops_that_no_offcut_holds_come_from_other_cloth() -> None:
     text = EXAMPLE.replace('floor_marks = ["13 5/8 in"]', 'floor_marks = ["2 1/2 in"]')
     steps = _steps(text, rod_to_floor='"93 in"')
-    strips = steps[_first(steps, "Press each tube")]
+    strips = steps[_first(steps, "Press each tube") - 1]
     assert "Make a strip of other cloth" in strips and "0 of them" not in strips
 
 
@@ -84,7 +84,7 @@ def test_an_uneven_floor_is_checked_at_both_edges_as_seen_from_the_front() -> No
 
 
 def test_a_cut_below_the_old_edge_is_measured_downward() -> None:
-    (checks,) = [
+    checks, *_ = [
         block
         for block in _blocks(floor_marks='["3 1/2 in"]', rod_to_floor='"92 in"')
         if isinstance(block, Blanks)

@@ -43,8 +43,9 @@ def step(plan: Plan, title: str) -> Step:
 
 def test_the_stages_come_in_the_order_of_the_work() -> None:
     assert titles(words(planned())) == [
-        "Get ready", "Measure", "Mark", "Hang and look", "Stop and check before you cut", "Press and pin the hem",
-        "Sew the hem", "Loops", "Hang", "Adjust", "Every number, and how it came about",
+        "What is needed", "Get ready", "Measure", "Mark", "Hang and look", "Stop and check before you cut",
+        "Press and pin the hem", "Sew the hem", "Loops", "Hang", "Adjust", "Every number, and how it came about",
+        "A record to keep", "Measured",
     ]  # fmt: skip
     more = titles(words(planned({"sides.finished_width": "40 in", "fabric.shrinkage": "3 %"})))
     assert more.index("Sides") == more.index("Press and pin the hem") - 1
