@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import count
 
@@ -57,8 +58,10 @@ def _step_block(step: Step, number: int, plan: Plan, templates: Sequence[str]) -
 
 def called(family: str, templates: Sequence[str]) -> tuple[str, ...]:
     """The templates of a family as they are called on paper: "cut gauge 2, north"; of many the first and the last."""
-    names = tuple(name for name in templates if name.startswith(family))
-    return names if len(names) <= MOST_NAMED else (f"{names[0]} to {names[-1]}",)
+    found = {name: re.match(r" ?(\d*)", name[len(family) :]) for name in templates if name.startswith(family)}
+    # Windows share what is alike, so that a part's gauges need not come in the order of their numbers.
+    names = sorted(found, key=lambda name: int(each[1] or 0) if (each := found[name]) else 0)
+    return tuple(names) if len(names) <= MOST_NAMED else (f"{names[0]} to {names[-1]}",)
 
 
 def in_short(plan: Plan) -> str:

@@ -60,7 +60,8 @@ def _gate(plan: Plan) -> str:
             f"must run on from the other within {within}."
         )
     return (
-        f"All panels to this point. Lay them one on another, top edges level: the hems must lie level within {within}."
+        "All panels to this point. Lay them one on another, all the same side up, top edges level: the hems must lie "
+        f"edge on edge within {within}."
     )
 
 

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from templategen.drawing import USUAL, Bounds, Item, Line, LineType, Look, Text
+from templategen.document.shapes import meets_line, meets_ring
+from templategen.drawing import USUAL, Bounds, Item, Line, LineType, Look, Ring, Text
 from templategen.layout import Kit, Placed, Sheet
 
 _TOUCH = 0.05
@@ -128,5 +129,12 @@ def crossed(kit: Kit) -> Iterator[str]:
         words = [each for each in items if isinstance(each.item, Text)]
         for i, word in enumerate(words):
             for other in [*words[i + 1 :], *(each for each in items if not isinstance(each.item, Text))]:
-                if word.box.meets(other.box, -_TOUCH):
+                if word.box.meets(other.box, -_TOUCH) and _runs_through(word.box, other):
                     yield f"page {sheet.number}: {word} meets {other}"
+
+
+def _runs_through(box: Bounds, other: Lying) -> bool:
+    """Whether what a box's surroundings meet really comes into it: of a slanting line and a circle, the stroke alone."""
+    if other.piece is None and isinstance(other.item, Line):
+        return meets_line(box, other.item)
+    return other.piece is not None or not isinstance(other.item, Ring) or meets_ring(box, other.item)

@@ -42,7 +42,7 @@ def test_nothing_is_cut_before_the_checks_and_one_panel_is_tried_first() -> None
 
 def test_the_checks_stand_right_before_the_cut() -> None:
     blocks = _blocks()
-    (at,) = [i for i, block in enumerate(blocks) if isinstance(block, Blanks)]
+    at = next(i for i, block in enumerate(blocks) if isinstance(block, Blanks))
     checks, blades, cut = blocks[at : at + 3]
     assert isinstance(checks, Blanks) and [row.value for row in checks.rows][:2] == ["54 in", "13 5/8 in"]
     assert isinstance(blades, Remark) and blades.word == "Blades"
@@ -72,12 +72,12 @@ def test_a_raw_edge_has_no_old_hem_to_let_down() -> None:
 def test_loops_that_no_offcut_holds_come_from_other_cloth() -> None:
     text = EXAMPLE.replace('floor_marks = ["13 5/8 in"]', 'floor_marks = ["2 1/2 in"]')
     steps = _steps(text, rod_to_floor='"93 in"')
-    strips = steps[_first(steps, "Press each tube")]
+    strips = steps[_first(steps, "strip of other cloth")]
     assert "Make a strip of other cloth" in strips and "0 of them" not in strips
 
 
 def test_an_uneven_floor_is_checked_at_both_edges_as_seen_from_the_front() -> None:
-    (checks,) = [block for block in _blocks(UNEVEN) if isinstance(block, Blanks)]
+    checks, *_ = [block for block in _blocks(UNEVEN) if isinstance(block, Blanks)]
     labels = [row.label for row in checks.rows]
     assert sum("left edge as seen from the front" in label for label in labels) == 2
     assert sum("right edge as seen from the front" in label for label in labels) == 2
