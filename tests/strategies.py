@@ -277,10 +277,10 @@ def specs() -> st.SearchStrategy[Spec]:
 
 def kind_specs() -> st.SearchStrategy[Spec]:
     """A spec of any kind of heading and hem."""
-    return kind_literals().map(_read_without_faults)
+    return kind_literals().map(read_without_faults)
 
 
-def _read_without_faults(fields: dict[str, str]) -> Spec:
+def read_without_faults(fields: dict[str, str]) -> Spec:
     """The spec; of fields that do not go together those are left out that can be, each as it is blamed."""
     while True:
         try:

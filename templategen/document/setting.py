@@ -220,4 +220,4 @@ def _beside(note: Within) -> Label:
     """A label in place of words that found no room inside their rectangle."""
     (x1, y1), (x2, y2) = note.low, note.high
     x = x2 - (x2 - x1) * 0.1 if note.side == "right" else x1 + (x2 - x1) * 0.1
-    return Label(note.text, (x, (y1 + y2) / 2), note.side)
+    return Label(note.text, note.at or (x, (y1 + y2) / 2), note.side)

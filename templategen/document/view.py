@@ -75,6 +75,8 @@ class Within:
     low: Point
     high: Point
     side: Side = "right"
+    at: Point | None = None
+    """Where the leader then begins; None for a place of the rectangle itself."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -80,10 +80,8 @@ EXTREMES: tuple[tuple[str, dict[str, str]], ...] = (
     ("pinch pleats", {"heading.pleats": "500"}),
     ("box pleats", {"heading.finished_width": '"60 in"'}),
     ("inverted box pleats", {"panel.leading_edge": '"right"'}),
-    (
-        "gathering tape",
-        {"heading.tape_width": '"4 in"', "heading.tape_turn": '"0 in"', "heading.cord_side": '"leading"'},
-    ),
+    ("gathering tape", {"heading.tape_width": '"4 in"', "heading.tape_turn": '"0 in"'}),
+    ("gathering tape", {"heading.cord_side": '"leading"', "heading.set_below": '"3 in"'}),
     ("gathering tape", {"heading.tape_top": '"0 in"', "heading.gathered_width": '"1 in"'}),
 )
 

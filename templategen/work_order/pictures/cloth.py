@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from math import acos, asin, cos, degrees, pi, sin
 
-from ...document.view import Circle, Hatch, Point, Shape, Side, Stroke, Within
+from ...document.view import Circle, Hatch, Point, Shape, Stroke, Within
 from ...drawing import LineType
 from ...lengths import Length
 from .signs import arc, mm
@@ -114,12 +114,11 @@ def rows(wide: float, heights: Iterable[float], kind: LineType = LineType.STITCH
 def front_and_back(front: float, back: float, low: float, high: float, gap: float) -> tuple[Within, Within]:
     """Which side of a section is which, said to the left and right of the cloth between two heights."""
     room = gap / APART * 0.2
-    sides: tuple[tuple[str, float, float, Side], ...] = (
-        ("front", front - room, front, "left"),
-        ("back", back, back + room, "right"),
+    at = (low + high) / 2
+    return (
+        Within("front", (front - room, low), (front, high), "left", (front + gap, at)),
+        Within("back", (back, low), (back + room, high), "right", (back - gap, at)),
     )
-    first, second = (Within(text, (x1, low), (x2, high), side) for text, x1, x2, side in sides)
-    return first, second
 
 
 def stuff(low: Point, high: Point) -> tuple[Shape, ...]:

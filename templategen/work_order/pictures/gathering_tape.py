@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from math import pi, sin
 
-from ...document.view import Arrow, Label, Note, Rise, Shape, Span, Stroke, View, Within
+from ...document.view import Arrow, Label, Note, Rise, Shape, Span, Stroke, View
 from ...drawing import LineType
 from ...lengths.counting import plural
 from ...planning import Plan
@@ -39,7 +39,7 @@ def piece(plan: Plan, tape: TapePlan) -> View:
     notes: list[Note] = [
         Span(long, 0, wide, 0, "below"),
         Label("cords free, at the front", (wide + high * 0.4, high * CORDS[1])),
-        Within("knots at the back", (high * 0.05, high * CORDS[0]), (wide, high * CORDS[1])),
+        Label("knots", (-high * 0.08, high * CORDS[1]), "left"),
     ]
     if turn:
         shapes += [Stroke(LineType.FOLD, ((x, 0), (x, high))) for x in (turn, wide - turn)]

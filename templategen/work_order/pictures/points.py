@@ -59,7 +59,7 @@ def held(plan: Plan, thing: str, drop: Length, set_below: Length, round_rod: boo
     size, p = max(mm(plan.spec.rod.diameter), 1.0), max(mm(drop), 1.0)
     size = min(size, 2 * p)
     below = shown(set_below, 0.0, 2 * p)
-    reach = max(below * 1.6, p * 0.9)
+    reach = max(below * 2.2, p * 0.9)
     gap = (max(p, below) + reach * (1 + TAIL)) * APART
     place = -p  # the top of the rod is the origin
     edge = place + below
@@ -124,7 +124,7 @@ def _holding(thing: str, place: float, front: float, gap: float, reach: float, b
             Stroke(LineType.MARK, jaw),
             Stroke(LineType.MARK, tuple((-x, y) for x, y in jaw)),
         )
-    shank = max(reach * 0.45, below * 0.4)
+    shank = (reach - below) * 0.6
     bend = [(-0.7 * gap + 0.9 * gap * (1 - cos(t)), place - 0.9 * gap + 0.9 * gap * sin(t)) for t in _half_turn()]
     foot = place - 0.9 * gap
     lower: tuple[Point, ...] = ((-1.5 * gap, foot - shank), (-0.7 * gap, foot - shank * 0.9))
