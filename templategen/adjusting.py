@@ -25,5 +25,5 @@ def adjusting_files(plan: Plan, adjustment: Adjustment, options: Options | None 
     taken = adjustment.taken
     words = adjusting_words.words(plan, adjustment)
     drawings = adjusting_strip.draw(plan, taken, look_of(plan.spec, options)) if taken else []
-    kit = laid_out(plan, options, SUBJECT, words, drawings, check=bool(drawings))
+    kit = laid_out(plan, options, SUBJECT, lambda paper: words, drawings, check=bool(drawings))
     return kit, files_of(kit, words, "adjusting", {})

@@ -5,12 +5,13 @@ from __future__ import annotations
 import json
 import os
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from pathlib import Path
 from tempfile import NamedTemporaryFile
 
 from .bars import readings_record
 from .document.blocks import Block
+from .document.on_paper import OnPaper
 from .drawing import Drawing, set_text
 from .errors import Fault, MissingGlyph, Refusal, StoppedPlan
 from .fingerprint import JOB_NAME, OPTIONS_NAME, SPEC_NAME, fingerprint_of
@@ -45,15 +46,18 @@ def _made(plan: JobPlan, options: Options) -> tuple[Kit, list[Served]]:
     served = draw_job(plan, only, choices)
     if faults := [*_not_in_this_job(options, plan), *_nothing_to_halve(options, plan)]:
         raise Refusal(*faults)
-    words = job_order.words(plan, served, choices) if not only or WORDS in only else []
-    drawings = [drawing for drawing, _ in served]
-    mark, check = fingerprint_of(_attachments(plan, options)), not only or CHECK in only
-    return laid_out(plan, options, SUBJECT, words, drawings, check=check, fingerprint=mark), served
+    carried = _attachments(plan, options)
+
+    def words(paper: OnPaper | None) -> Sequence[Block]:
+        return job_order.words(plan, served, choices, carried, paper) if not only or WORDS in only else ()
+
+    drawings, check = [drawing for drawing, _ in served], not only or CHECK in only
+    return laid_out(plan, options, SUBJECT, words, drawings, check=check, fingerprint=fingerprint_of(carried)), served
 
 
 def laid_out(
-    plan: Plan | JobPlan, options: Options, subject: str, words: Sequence[Block], drawings: Sequence[Drawing], *,
-    check: bool, fingerprint: str = "",
+    plan: Plan | JobPlan, options: Options, subject: str, words: Callable[[OnPaper | None], Sequence[Block]],
+    drawings: Sequence[Drawing], *, check: bool, fingerprint: str = "",
 ) -> Kit:  # fmt: skip
     """Words and drawings on the sheets that the spec and ``options`` ask for. Raises Refusal where they do not fit."""
     spec = plan.spec
@@ -80,8 +84,9 @@ def kit_files(plan: Plan | JobPlan, options: Options | None = None) -> tuple[Kit
     options = options or Options()
     job = as_job(plan)
     kit, served = _made(job, options)
-    words = kit.words or job_order.words(job, served, choices_of(plan.spec, options))
-    return kit, files_of(kit, words, "work-order", _attachments(job, options))
+    carried = _attachments(job, options)
+    words = kit.words or job_order.words(job, served, choices_of(plan.spec, options), carried)
+    return kit, files_of(kit, words, "work-order", carried)
 
 
 def files_of(kit: Kit, words: Sequence[Block], name: str, attachments: Mapping[str, str]) -> dict[str, bytes]:

@@ -16,12 +16,7 @@ from .spec.values import Wrong, read_value
 from .templates import TEMPLATES, Choices
 
 EVERYTHING = "all"
-FLAGS = {
-    "orientation": "--orientation",
-    "half_strip": "--half-strip",
-    "strips": "--strips",
-    "large_print": "--large-print",
-}
+FLAGS = {name: f"--{name.replace('_', '-')}" for name in ("orientation", "half_strip", "strips", "large_print")}
 """Fields of [paper] that an option may stand in place of, and what it is called on the command line."""
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from math import hypot
 
 from ..drawing import CAP, DESCENT, Anchor, Item, Line, LineType, Ring, Text, width_of
 from .columns import column, set_column
@@ -134,8 +135,9 @@ def _line(ends: tuple[Point, Point], railed: Railed, line: tuple[Point, Point], 
         yield head(ends[1], ends[0], grown)
         yield head(ends[0], ends[1], grown)
         return
-    long = ((x2 - x1) ** 2 + (y2 - y1) ** 2) ** 0.5 or 1.0
-    way = ((x2 - x1) / long, (y2 - y1) / long) if long else (1.0, 0.0)
+    (a, b), (c, d) = line  # which way it runs is told by the line: the two ends may be one place
+    long = hypot(c - a, d - b)
+    way = ((c - a) / long, (d - b) / long)
     tail = TAIL * grown
     yield head((x1 - way[0] * tail, y1 - way[1] * tail), ends[0], grown)
     yield head((x2 + way[0] * tail, y2 + way[1] * tail), ends[1], grown)

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from ..document.blocks import Block
+from ..document.on_paper import OnPaper
 from ..drawing import USUAL, Drawing, Item, Look
 from ..errors import Fault, Refusal
 from ..lengths import Tape
@@ -97,7 +98,8 @@ class Contents:
 
     title: str
     subject: str
-    words: Sequence[Block]
+    words: Callable[[OnPaper | None], Sequence[Block]]
+    """What is said, by how the templates come to lie on sheets; of a roll, whose length hangs on the words, by None."""
     drawings: Sequence[Drawing]
     margins: tuple[Fraction, Fraction, Fraction, Fraction]
     """Left, right, top and bottom, in mm."""
@@ -130,7 +132,7 @@ def _rolled(contents: Contents, roll: Paper) -> Kit:
     """Everything on a roll, the words below the templates; a page to be tried first would be as long as the rest."""
     live = _free(contents, roll, 0)
     _refuse_small(roll, live, contents.look)
-    words = height_at_the_foot(contents.words, live, contents.look) if contents.drawings else 0
+    words = height_at_the_foot(contents.words(None), live, contents.look) if contents.drawings else 0
     contents = replace(contents, check=contents.check and not contents.drawings)
 
     def cost(page: Paper) -> tuple[int, int]:
@@ -155,11 +157,12 @@ def _laid_out(contents: Contents, paper: Paper, foot_height: int = 0) -> Kit:
     whole = _inside(paper, contents.margins, correction)
     live = live_area(whole, says)
     _refuse_small(paper, live, look)
-    at_the_foot = flow(contents.words, foot(live, foot_height))[0] if foot_height else []
-    pages = flow(contents.words, live) if contents.words and not foot_height else []
     free = above(live, foot_height)
     packed = pack_all(contents.drawings, free, paper, contents.tape, look)
     placed = put_down(packed, free, contents.tape, look)
+    words = contents.words(None if paper.roll else _on_paper(placed))
+    at_the_foot = flow(words, foot(live, foot_height), look)[0] if foot_height else []
+    pages = flow(words, live, look) if words and not foot_height else []
     budgeted = budgets(placed, contents.drawings, correction, step_of(contents.tape))
     front = FirstPage(whole)
     if contents.check:
@@ -175,10 +178,10 @@ def _laid_out(contents: Contents, paper: Paper, foot_height: int = 0) -> Kit:
     for on_it in placed:
         number = len(sheets) + 1
         used = {kind for each in on_it for kind in each.line_types}
-        words = at_the_foot if number == len(said) + 1 else []
-        holds = dict.fromkeys([*([WORDS] if words else []), *(each.piece.drawing.name for each in on_it)])
+        below = at_the_foot if number == len(said) + 1 else []
+        holds = dict.fromkeys([*([WORDS] if below else []), *(each.piece.drawing.name for each in on_it)])
         furniture = sheet_items(whole, says, number, total, used)
-        sheets.append(Sheet(number, tuple(holds), tuple(on_it), (*furniture, *words), bars(whole, look)))
+        sheets.append(Sheet(number, tuple(holds), tuple(on_it), (*furniture, *below), bars(whole, look)))
     return Kit(
         title=contents.title,
         subject=contents.subject,
@@ -186,7 +189,7 @@ def _laid_out(contents: Contents, paper: Paper, foot_height: int = 0) -> Kit:
         correction=correction,
         tape=contents.tape,
         drawings=tuple(contents.drawings),
-        words=tuple(contents.words),
+        words=tuple(words),
         check=front.words,
         sheets=tuple(sheets),
         bound=packed.bound,
@@ -194,6 +197,12 @@ def _laid_out(contents: Contents, paper: Paper, foot_height: int = 0) -> Kit:
         fingerprint=contents.fingerprint,
         look=look,
     )
+
+
+def _on_paper(sheets: Sequence[Sequence[Placed]]) -> OnPaper:
+    """What the words may say of it."""
+    joins = {placed.piece.drawing.name: placed.piece.of - 1 for sheet in sheets for placed in sheet}
+    return OnPaper(len(sheets), joins)
 
 
 def _inside(paper: Paper, margins: tuple[Fraction, Fraction, Fraction, Fraction], correction: Correction) -> Area:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import singledispatch
 
 from ..document.blocks import (
@@ -21,6 +21,7 @@ from ..document.blocks import (
     Paragraph,
     Points,
     Remark,
+    Step,
 )
 from ..document.shapes import moved
 from ..drawing import Item, Line, LineType, Text, width_of, wrap
@@ -78,8 +79,17 @@ class Strip:
 
 
 def strips_of(blocks: Sequence[Block], width: float, sizes: Sizes) -> list[Strip]:
-    """Blocks set in this width, in mm, as strips to be put one below the other."""
-    return [strip for block in blocks for strip in strips(block, width, sizes)]
+    """Blocks set in this width, in mm, as strips to be put one below the other; what is remarked before a step stays
+    with it."""
+    found: list[list[Strip]] = []
+    before_a_step = False
+    for block in reversed(blocks):
+        each = list(strips(block, width, sizes))
+        if before_a_step and isinstance(block, Remark):
+            each[-1] = replace(each[-1], keep_with_next=True)
+        before_a_step = isinstance(block, Step) or (before_a_step and isinstance(block, Remark))
+        found.append(each)
+    return [strip for each in reversed(found) for strip in each]
 
 
 def height_of(strips: Sequence[Strip]) -> float:
@@ -132,6 +142,9 @@ def _(block: Remark, width: float, sizes: Sizes) -> Iterator[Strip]:
 
 @strips.register
 def _(block: Numbers, width: float, sizes: Sizes) -> Iterator[Strip]:
+    if block.name:
+        height, items = lines_of(block.name, sizes.body, 0, width, bold=True)
+        yield Strip(height + 2.4, tuple(moved(item, 0, -1.6) for item in items), True)
     for row in block.rows:
         yield _number_row(row, width, sizes)
 

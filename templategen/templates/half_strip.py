@@ -29,6 +29,8 @@ ASIDE = 2.0
 """From either end to the nearest word, in mm."""
 SIZES = ((20, 14), (18, 12), (14, 10), (20, 0), (18, 0), (14, 0))
 """Of number and distance, in points; where there is no room for distances, numbers alone."""
+LARGE_BETWEEN = 17
+"""Between words and whatever stands beside them in large print, in mm: room for a join that is clear of both."""
 _BESIDE = 6.0
 """Between a label and words beside it, in mm."""
 _DOT = 1.4
@@ -216,11 +218,12 @@ def _turn_words(row: Sequence[_Label], turned: bool, ends: Sequence[Item], look:
     whole = f"{words} for the {half} half"
     size = look.size(END_SIZE)
     y, turn, anchor = (BASE - DEPTH, 180, Anchor.END) if turned else (-BASE, 0, Anchor.START)
-    for said in (whole, words) if size > END_SIZE else (whole,):
+    wordings, between = ((whole, words), LARGE_BETWEEN) if size > END_SIZE else ((whole,), BETWEEN_LABELS)
+    for said in wordings:
         taken = width_of(said, size)
         for before, after in pairwise(row):
-            if after.left - before.right >= taken + 2 * BETWEEN_LABELS + _BESIDE:
+            if after.left - before.right >= taken + 2 * between + _BESIDE:
                 text = Text(before.right + _BESIDE, y, said, size, anchor, turn=turn)
-                if not any(text.bounds.meets(end.bounds, BETWEEN_LABELS) for end in ends):
+                if not any(text.bounds.meets(end.bounds, between) for end in ends):
                     yield text
                     return

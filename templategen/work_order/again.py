@@ -46,6 +46,8 @@ def _options(asked: Mapping[str, Any]) -> Iterator[str]:
         yield "--half-strip" if asked["half_strip"] else "--whole-strip"
     if "strips" in asked:
         yield from ("--strips", str(asked["strips"]))
+    if "large_print" in asked:
+        yield "--large-print" if asked["large_print"] else "--no-large-print"
 
 
 def _readings(readings: Readings) -> Iterator[str]:

@@ -6,40 +6,61 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
 from ..document.blocks import Block, Heading, Paragraph, Remark
+from ..document.on_paper import OnPaper
 from ..lengths.counting import plural
 from ..planning import JobPlan, Part
 from ..planning.jobs.plan import listed
 from ..templates import Choices
 from ..templates.together import Served
 from . import order
+from .needs import job_needs
 from .pictures.panel import overview
+from .record import record
 from .stages import common_steps, stages_of, step_count
 from .step import Stage
 
 
-def words(job: JobPlan, served: Sequence[Served], choices: Choices | None = None) -> list[Block]:
-    """The whole work order; ``served`` are the kit's drawings with the windows that they serve."""
+def words(
+    job: JobPlan, served: Sequence[Served], choices: Choices | None = None, carried: Mapping[str, str] | None = None,
+    paper: OnPaper | None = None,
+) -> list[Block]:  # fmt: skip
+    """The whole work order, in the order in which it is read.
+
+    ``served`` are the kit's drawings with the windows that they serve, ``choices`` those that it is made with,
+    ``carried`` the texts that its PDF carries, and ``paper`` is what is known of its sheets.
+    """
     choices = choices or Choices()
-    if not job.named:
-        return order.words(job.parts[0].plan, choices, [drawing.name for drawing, _ in served])
+    needed = job_needs(job, [drawing for drawing, _ in served], paper)
+    parts = list(_parts(job, served, choices))
+    first = job.parts[0].plan
+    what = _in_short(job) if job.named else f"{first.spec.title}: {order.in_short(first)}"
+    opening: list[Block] = [
+        Heading("Work order", first=True),
+        Paragraph(f"{what} {order.reading(first)}"),
+        *(order.remarks(job.job_notices) if job.named else ()),
+    ]
+    if len(job.parts) == 1:  # what it looks like first, then what it takes
+        shown, work = parts[0]
+        return [*opening, *shown, *needed, *work, *record(job, carried or {})]
+    everything = (block for part in parts for blocks in part for block in blocks)
+    return [*opening, *needed, *everything, *record(job, carried or {})]
+
+
+def _parts(job: JobPlan, served: Sequence[Served], choices: Choices) -> Iterator[tuple[list[Block], list[Block]]]:
+    """Of each part what it is, and the work on it; what is done once for all comes before the first."""
     stages = [stages_of(part.plan, choices, len(job.windows) > 1) for part in job.parts]
     panels = {window.label: window.plan.panels for window in job.windows}
-    blocks: list[Block] = [
-        Heading("Work order", first=True),
-        Paragraph(f"{_in_short(job)} {order.reading(job.parts[0].plan)}"),
-        *order.remarks(job.job_notices),
-    ]
     if len(job.parts) == 1:
-        return [*blocks, *_part(job.parts[0], 0, panels, served, stages[0], 1)]
+        yield _part(job.parts[0], 0 if job.named else None, panels, served, stages[0], 1)
+        return
     once = Stage("Get ready, once for every window", tuple(common_steps(stages)))
-    blocks += order.stage_blocks((once,), job.parts[0].plan)
+    yield [], list(order.stage_blocks((once,), job.parts[0].plan))
     first, said = 1 + len(once.steps), frozenset[Remark]()
     for number, (part, each) in enumerate(zip(job.parts, stages, strict=True), 1):
         rest = tuple(_rest(each, len(once.steps), said))
-        blocks += _part(part, number, panels, served, rest, first)
+        yield _part(part, number, panels, served, rest, first)
         first += step_count(rest)
         said |= {caution for stage in each for caution in stage.cautions}
-    return blocks
 
 
 def _rest(stages: Sequence[Stage], done: int, said: frozenset[Remark]) -> Iterator[Stage]:
@@ -61,19 +82,21 @@ def _in_short(job: JobPlan) -> str:
 
 
 def _part(
-    part: Part, number: int, panels: Mapping[str, int], served: Sequence[Served], stages: Sequence[Stage], first: int
-) -> Iterator[Block]:
-    """One part; with its own title where there are several, and ``number`` says which it is."""
+    part: Part, number: int | None, panels: Mapping[str, int], served: Sequence[Served], stages: Sequence[Stage],
+    first: int,
+) -> tuple[list[Block], list[Block]]:  # fmt: skip
+    """What one part is, and the work on it.
+
+    ``number`` says which it is, under a title of its own; 0 where it is the only one, None where the job is one plan.
+    """
     plan = part.plan
-    if number:
-        yield Heading(f"Part {number}: {listed(part.labels)}", first=True)
-    names = [drawing.name for drawing, labels in served if part.labels[0] in labels]
-    templates = f" Its templates: {'; '.join(names)}." if names else ""
-    yield Paragraph(f"{order.in_short(plan)}{_of_each(part, panels)}{templates}")
-    yield overview(plan)
-    yield from order.remarks(plan.notices)
-    yield from order.stage_blocks(stages, plan, names, first)
-    yield from order.numbers(plan)
+    names = [drawing.name for drawing, labels in served if number is None or part.labels[0] in labels]
+    shown: list[Block] = [Heading(f"Part {number}: {listed(part.labels)}", first=True)] if number else []
+    if number is not None:
+        templates = f" Its templates: {'; '.join(names)}." if names else ""
+        shown.append(Paragraph(f"{order.in_short(plan)}{_of_each(part, panels)}{templates}"))
+    shown += [overview(plan), *order.remarks(plan.notices)]
+    return shown, [*order.stage_blocks(stages, plan, names, first), *order.numbers(plan)]
 
 
 def _of_each(part: Part, panels: Mapping[str, int]) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from ..document.blocks import Blanks, NumberRow, Paragraph
-from ..lengths import Length
+from ..lengths import NOTHING, Length
 from ..planning import Plan
 from ..planning.drop import least_cut, marked_by_new
 from ..planning.lines import line_of
@@ -115,29 +115,35 @@ def marking_the_lines(plan: Plan) -> Stage:
 
 
 def looking(plan: Plan) -> Stage:
-    """The marked panel hung once more as it hung when its floor was marked: how the finish line must stand there."""
+    """The marked panel hung once more as it hung when its floor was marked: how its lines must stand there."""
     each = "each" if plan.spec.panel.count > 1 else "the"
     text = (
-        f"Before anything is cut, hang {each} panel again by {_hung_by(plan)} and let it settle. The finish line must "
-        f"stand {_rise(plan)}. If it does not, do not cut: mark it again."
+        f"Before anything is cut, hang {each} panel again by {_hung_by(plan)} and let it settle. {_stands(plan)}. "
+        "If it does not, do not cut: mark it again."
     )
     return Stage("Hang and look", (Step("Look", text, "bought"),))
 
 
-def _rise(plan: Plan) -> str:
+def _stands(plan: Plan) -> str:
     """How the finish line stands to the pins, and why it is not where the hem will end.
 
-    By the plan's own heights: the clearance, less the hang shift and what a tuck takes up.
+    By the plan's own heights: the clearance, less the hang shift and what a tuck takes up. Where the finished edge
+    comes below the panel's own cloth, under a border, it is the cut line that is seen; where the panel ends above the
+    floor there are no pins in it, and it is held against the floor.
     """
-    drop, line = plan.drop, line_of(plan.spec)
+    drop, line, panel = plan.drop, line_of(plan.spec), plan.spec.panel
     mark = drop.gauged[0]
     pins = f"the highest {line.name} pin" if drop.above_marks else f"the {line.name} pins"
-    stands = apart(plan, mark.finish - mark.floor, pins)
+    what, height, below = "finish line", mark.finish, NOTHING
+    if mark.finish + panel.hem + panel.turn_under < NOTHING and mark.cut > mark.finish:
+        what, height, below = "cut line", mark.cut, mark.cut - mark.finish
+    stands = f"The {what} must stand {apart(plan, height - mark.floor, line.the if mark.floor < NOTHING else pins)}"
     moved = [
-        f"{what} {plain(plan, abs(by))}"
-        for what, by in (
-            ("the new heading lifts it" if drop.hang_shift.mm > 0 else "the new heading lets it down", drop.hang_shift),
+        f"{how} {plain(plan, abs(by))}"
+        for how, by in (
+            (f"the new heading {'lifts it' if drop.hang_shift > NOTHING else 'lets it down'}", drop.hang_shift),
             ("the tuck lifts it", drop.tuck),
+            ("below it the hem takes", below),
         )
         if plan.tape.read(by).value
     ]

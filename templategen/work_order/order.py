@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import count
 
@@ -9,12 +10,9 @@ from ..document.blocks import Block, Gate, Heading, NumberRow, Numbers, Paragrap
 from ..document.blocks import Step as StepBlock
 from ..planning import Notice, Plan, marks_said
 from ..planning.lines import line_of
-from ..templates import Choices
 from ..templates.places import MOST_PLACES, place_of
 from ..templates.said import unit_of
 from .headings import HEADING_WORK
-from .pictures.panel import overview
-from .stages import stages_of
 from .step import Stage, Step
 
 LEVELS = {"stop": "Stop", "warning": "Warning", "note": "Note"}
@@ -22,21 +20,6 @@ NUMBERS = ("drop", "hem", "heading", "hang", "offcut")
 """Sections of the plan by key, what is needed first first; any others follow."""
 MOST_NAMED = 4
 """Templates that a step names one by one: our choice; of more, the first and the last."""
-
-
-def words(plan: Plan, choices: Choices | None = None, templates: Sequence[str] = ()) -> list[Block]:
-    """The whole work order, in the order in which it is read.
-
-    ``choices`` are those that the kit is made with, ``templates`` the names of its drawings.
-    """
-    return [
-        Heading("Work order", first=True),
-        Paragraph(f"{plan.spec.title}: {in_short(plan)} {reading(plan)}"),
-        overview(plan),
-        *remarks(plan.notices),
-        *stage_blocks(stages_of(plan, choices or Choices()), plan, templates),
-        *numbers(plan),
-    ]
 
 
 def remarks(notices: Iterable[Notice]) -> Iterator[Block]:
@@ -75,8 +58,10 @@ def _step_block(step: Step, number: int, plan: Plan, templates: Sequence[str]) -
 
 def called(family: str, templates: Sequence[str]) -> tuple[str, ...]:
     """The templates of a family as they are called on paper: "cut gauge 2, north"; of many the first and the last."""
-    names = tuple(name for name in templates if name.startswith(family))
-    return names if len(names) <= MOST_NAMED else (f"{names[0]} to {names[-1]}",)
+    found = {name: re.match(r" ?(\d*)", name[len(family) :]) for name in templates if name.startswith(family)}
+    # Windows share what is alike, so that a part's gauges need not come in the order of their numbers.
+    names = sorted(found, key=lambda name: int(each[1] or 0) if (each := found[name]) else 0)
+    return tuple(names) if len(names) <= MOST_NAMED else (f"{names[0]} to {names[-1]}",)
 
 
 def in_short(plan: Plan) -> str:

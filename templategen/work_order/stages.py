@@ -60,7 +60,8 @@ def _gate(plan: Plan) -> str:
             f"must run on from the other within {within}."
         )
     return (
-        f"All panels to this point. Lay them one on another, top edges level: the hems must lie level within {within}."
+        "All panels to this point. Lay them one on another, all the same side up, top edges level: the hems must lie "
+        f"edge on edge within {within}."
     )
 
 
@@ -90,7 +91,12 @@ def _hanging(plan: Plan) -> Stage:
         work.held_to(plan, plan.heading),
         f"Measure to {line.the} at both edges and in the middle: the hem must end {ends(plan)}.",
     )
-    step = Step("On the rod", " ".join(filter(None, said)), uses=work.holding(plan.heading))
+    step = Step(
+        "On the rod",
+        " ".join(filter(None, said)),
+        view=work.on_the_rod(plan, plan.heading),
+        uses=work.holding(plan.heading),
+    )
     return Stage("Hang", (step,), hanging_cautions(plan))
 
 

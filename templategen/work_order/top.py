@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from ..planning import Plan
 from ..templates.said import plain
+from .pictures.top import folded
 from .step import Step
 
 
@@ -40,6 +41,7 @@ def refolding(plan: Plan, holds_the_fold: bool) -> Iterator[Step]:
         "Fold the top",
         f"The top is folded to the back. {first}Draw a line {plain(plan, 2 * top.needed)} from the {edge}, bring the "
         f"{edge} to it and press: the top is {plain(plan, top.needed)} deep. {held} {_check(plan)}",
+        view=folded(plan),
     )
 
 

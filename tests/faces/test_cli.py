@@ -156,6 +156,21 @@ def test_a_flag_wins_over_the_spec(run: Run, spec: Callable[[str, str], Path], t
     assert records[0] == records[1]
 
 
+def test_large_print_is_asked_for_in_the_spec_or_beside_it(
+    run: Run, spec: Callable[[str, str], Path], tmp_path: Path
+) -> None:
+    path = spec('name = "letter"', 'name = "letter"\nlarge_print = true')
+    made = [("spec", path, []), ("flag", EXAMPLE, ["--large-print"]), ("usual", path, ["--no-large-print"])]
+    for name, source, flags in made:
+        assert run("make", source, "--out", tmp_path / name, *flags)[0] == 0
+    assert run("make", EXAMPLE, "--out", tmp_path / "plain")[0] == 0
+    assert _record(tmp_path / "spec") == _record(tmp_path / "flag") != _record(tmp_path / "plain")
+    assert _record(tmp_path / "usual") == _record(tmp_path / "plain")
+    assert run("make", tmp_path / "flag" / "kit.pdf", "--out", tmp_path / "again")[0] == 0
+    for file in (tmp_path / "flag").iterdir():
+        assert (tmp_path / "again" / file.name).read_bytes() == file.read_bytes()
+
+
 def test_a_strip_made_the_other_way_does_not_stay_beside_the_new_one(run: Run, tmp_path: Path) -> None:
     (tmp_path / "half-strip-notes.svg").write_text("mine")
     assert run("make", EXAMPLE, "--out", tmp_path, "--strips", "2")[0] == 0
@@ -234,7 +249,8 @@ def test_a_pdf_that_is_no_kit_is_refused(run: Run, tmp_path: Path, content: byte
     [
         "[]", '"x"', "{", '{"only": null}', '{"paper": 5, "only": []}', '{"paper": null, "only": "cut gauge"}',
         '{"paper": null, "only": [], "strips": "2"}', '{"paper": null, "only": [], "strips": true}',
-        '{"paper": null, "only": [], "half_strip": 1}', '{"paper": null, "only": [], "large_print": "yes"}', '{"paper": null, "only": [], "orientation": null}',
+        '{"paper": null, "only": [], "half_strip": 1}', '{"paper": null, "only": [], "large_print": "yes"}',
+        '{"paper": null, "only": [], "orientation": null}',
     ],
 )  # fmt: skip
 def test_a_kit_whose_attachment_was_tampered_with_is_refused(run: Run, tmp_path: Path, options: str) -> None:

@@ -35,6 +35,7 @@ def kit_texts(draw: st.DrawFn) -> str:
         "printer.across": f'"{draw(st.integers(9700, 10300)) / 100} mm"',
         "paper.orientation": f'"{draw(st.sampled_from(["portrait", "landscape", "least"]))}"',
         "paper.half_strip": draw(st.sampled_from(["true", "false"])),
+        "paper.large_print": draw(st.sampled_from(["true", "false"])),
         "paper.strips": str(draw(st.integers(1, 3))),
         "printer.along": f'"{draw(st.integers(9700, 10300)) / 100} mm"',
     }

@@ -28,8 +28,8 @@ from templategen.layout.error_budget import (
 from templategen.layout.pieces import Piece
 from templategen.layout.taping import USUAL, Limits, Way, far_mark, slips_at
 from templategen.planning.choices import MADE_WITHIN
-from templategen.work_order import order as work_order
 from tests.proof.kits import PANELS, made
+from tests.work_order.said import words
 
 from .laws import drawings
 from .taping import Draws, cut, pen, tape
@@ -220,7 +220,7 @@ def test_the_work_is_held_to_a_quarter_of_an_inch() -> None:
 
 
 def test_bars_pass_as_the_work_order_tells_people_to_let_them() -> None:
-    said = str(work_order.words(made(PANELS[INCH]).plan))
+    said = str(words(made(PANELS[INCH]).plan))
     assert "right to half a millimetre in 100 mm" in said
     assert USUAL.accepted == 0.5
 

@@ -22,10 +22,10 @@ from templategen.planning.fullness import panels_for
 from templategen.spec import Spec
 from templategen.spec.fabric import Fabric
 from templategen.spec.quantities import ClothWeight, Mass, Percent, Times
-from templategen.work_order.order import words
 from templategen.writers.text import text as as_text
 from tests.strategies import specs as any_specs
 from tests.strategies import workshop_specs
+from tests.work_order.said import words
 
 from .building import codes, job, length, notice, planned
 from .jobs import specs as absurd_specs

@@ -13,7 +13,7 @@ from templategen.planning.headings import HEADINGS
 from templategen.planning.top import plan_top
 from templategen.spec import Spec, read_spec, starting_spec
 from templategen.spec.headings.face import HeadingTable
-from templategen.work_order.order import words
+from tests.work_order.said import words
 
 KINDS = list(HEADINGS)
 BOTH = [(old, new) for old in KINDS for new in KINDS]

@@ -13,9 +13,9 @@ from templategen.planning import make_plan, tell_plan
 from templategen.planning.lines import LINES
 from templategen.spec import FIELDS, Spec
 from templategen.templates import draw_templates
-from templategen.work_order.order import words
 from templategen.writers.text import text as as_text
 from tests.strategies import workshop_specs
+from tests.work_order.said import words
 
 from .building import codes, notice, planned
 

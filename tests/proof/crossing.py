@@ -109,7 +109,8 @@ def outside(kit: Kit, frame: Bounds) -> Iterator[str]:
             room = piece_box(each.piece) if each.piece and isinstance(each.item, Text) else None
             if not inside(each.box, frame):
                 # An outline's own width may lie on the edge of the margin.
-                if isinstance(each.item, Line) and inside(_floats(each.box), _grown(frame, kit.look.width(LineType.TRIM) / 2 + 0.01)):
+                half = kit.look.width(LineType.TRIM) / 2 + 0.01
+                if isinstance(each.item, Line) and inside(_floats(each.box), _grown(frame, half)):
                     continue
                 yield f"page {sheet.number}: {each} sticks out of the margins"
             elif room is not None and not inside(each.box, room):

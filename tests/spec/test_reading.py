@@ -205,7 +205,7 @@ RIGHT = [
     ("drop__floor_marks", '["−2 in", "1 in"]'), ("panel__width", '"100 mm"'), ("panel__width", '"60 m"'),
     ("rod__diameter", '"1 mm"'), ("rod__diameter", '"150 mm"'), ("panel__count", "500"),
     ("heading__count", "2000"), ("paper__strips", "20"), ("paper__half_strip", "true"),
-    ("paper__large_print", "true"), ("paper__large_print", "false"),
+    ("paper__large_print", "true"),
     ("paper__orientation", '"least"'),
     ("hem__depth", '"1 m"'), ("printer__across", '"97 mm"'), ("printer__along", '"103.00 mm"'),
     ("printer__across", '"97.27 mm"'), ("paper__margins__left", "0"), ("paper__margins__bottom", '"100 mm"'),

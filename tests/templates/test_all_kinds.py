@@ -12,8 +12,8 @@ from templategen.document.blocks import Blanks, Step
 from templategen.drawing import Bounds, Drawing, Text
 from templategen.errors import Refusal
 from templategen.planning import Plan, make_plan
-from templategen.work_order.order import words
 from tests.planning.building import READING_ROOM, job
+from tests.work_order.said import words
 
 LEFT_OUT = {path: None for path in READING_ROOM if path.startswith("heading.")}
 HOOKS = {"heading.drop": "1 1/2 in", "heading.set_below": "1 in"}

@@ -16,11 +16,11 @@ from templategen.drawing import Drawing, Line, LineType, Text
 from templategen.lengths import inches
 from templategen.planning import Plan
 from templategen.planning.headings.tabs import TabPlan
-from templategen.work_order.order import words
 from tests.planning.building import job
 from tests.planning.hung_jobs import changes
 from tests.planning.test_points import HOOKS, RINGS, TRACK
 from tests.planning.test_tabs import TABS
+from tests.work_order.said import words
 
 from .telling import tell
 

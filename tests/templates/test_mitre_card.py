@@ -10,8 +10,8 @@ from templategen.document.blocks import Step
 from templategen.drawing import Drawing, Line, LineType
 from templategen.lengths import inches
 from templategen.templates.mitre_card import draw
-from templategen.work_order.order import words
 from tests.planning.building import planned
+from tests.work_order.said import words
 
 MITRE = {"sides.mitre": True, "sides.hem": "1 in", "sides.turn_under": "1 in", "hem.turn_under": "1 in"}
 OLD = {"sides.old_hem": "1/2 in", "sides.old_turn_under": "1/4 in"}

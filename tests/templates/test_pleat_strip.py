@@ -11,10 +11,10 @@ from templategen import Choices, Options, draw_templates, make_kit
 from templategen.drawing import Drawing, Text
 from templategen.errors import Refusal
 from templategen.planning import Plan
-from templategen.work_order import order as work_order
 from tests.planning.building import job
 from tests.planning.test_headings_by_hand import PLEATED, PLEATS, with_heading
 from tests.planning.test_pleats import pleated_jobs
+from tests.work_order.said import words
 
 from . import test_templates as laws
 
@@ -33,7 +33,7 @@ def _strips(plan: Plan) -> list[Drawing]:
 
 
 def _words(plan: Plan, choices: Choices | None = None) -> str:
-    return " ".join(str(block) for block in work_order.words(plan, choices))
+    return " ".join(str(block) for block in words(plan, choices))
 
 
 def test_a_pair_has_a_strip_for_either_side_each_the_other_turned_over() -> None:

@@ -14,9 +14,9 @@ from templategen.planning import Plan
 from templategen.planning.headings.casing import CasingPlan
 from templategen.planning.headings.gathering_tape import TapePlan
 from templategen.spec import Spec
-from templategen.work_order.order import words
 from tests.planning.tops import casing, tape, top_specs
 from tests.proof.crossing import crossed
+from tests.work_order.said import words
 
 THOROUGH = settings(max_examples=25, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 

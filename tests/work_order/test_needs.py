@@ -10,6 +10,7 @@ import pytest
 from hypothesis import given
 
 from templategen.document.blocks import Heading, Numbers, Points
+from templategen.document.on_paper import OnPaper
 from templategen.drawing import Drawing
 from templategen.lengths import Length, Tape, inches, millimetres
 from templategen.planning import JobPlan, Plan, make_plan
@@ -17,8 +18,8 @@ from templategen.planning.headings import HEADINGS
 from templategen.planning.hems import HEMS
 from templategen.spec import Spec
 from templategen.templates import draw_templates
-from templategen.work_order.needs import Printed, Seam, Thing, job_needs, needs
-from templategen.work_order.needs.amounts import seams_with, together
+from templategen.work_order.needs import Seam, Thing, job_needs, needs
+from templategen.work_order.needs.amounts import enough, seams_with, together
 from templategen.work_order.needs.headings import HEADING_NEEDS
 from templategen.work_order.needs.hems import HEM_NEEDS
 from templategen.work_order.needs.seams import seams_of
@@ -54,7 +55,7 @@ def drawn(plan: Plan) -> list[Drawing]:
     return draw_templates(plan)
 
 
-def rows(plan: Plan | JobPlan, drawings: list[Drawing], printed: Printed | None = None) -> dict[str, tuple[str, str]]:
+def rows(plan: Plan | JobPlan, drawings: list[Drawing], printed: OnPaper | None = None) -> dict[str, tuple[str, str]]:
     """Every row of the blocks: value and working by label."""
     blocks = needs(plan, drawings, printed) if isinstance(plan, Plan) else job_needs(plan, drawings, printed)
     tables = [block for block in blocks if isinstance(block, Numbers)]
@@ -86,6 +87,13 @@ def test_thread_is_bought_in_whole_yards_or_metres_rounded_up() -> None:
 def test_a_reel_is_never_said_to_hold_more_than_it_does() -> None:
     """100 m are 109.36 yd."""
     assert (reel(METRIC), reel(INCH)) == ("100 m", "109 yd (100 m)")
+
+
+def test_a_length_that_must_be_had_is_rounded_up_in_either_unit() -> None:
+    """63 sixteenths of an inch are 100.0125 mm, between 100 and 100.1; 4 in are 101.6 mm."""
+    assert enough(METRIC, millimetres(100)) == "100 mm (3 15/16 in)"
+    assert enough(INCH, inches(4)) == "4 in (102 mm)"
+    assert enough(METRIC, millimetres("1001/10")) == "101 mm (4 in)"
 
 
 # --- by hand -----------------------------------------------------------------------------------------
@@ -277,9 +285,9 @@ def test_card_by_the_drawings() -> None:
 def test_paper_and_adhesive_tape_are_told_once_the_layout_is_known() -> None:
     plan = planned()
     strip = next(each for each in drawn(plan) if each.name == "spacing strip")
-    told = rows(plan, drawn(plan), Printed(9, {"spacing strip": 5}))
+    told = rows(plan, drawn(plan), OnPaper(9, {"spacing strip": 5}))
     assert told["paper"][0] == "9 sheets"
-    assert told["adhesive tape for the joins"][0] == plan.tape.show_both(Length(Fraction(strip.depth) * 5))
+    assert told["adhesive tape for the joins"][0] == enough(plan.tape, Length(Fraction(strip.depth) * 5))
     assert not {"paper", "adhesive tape for the joins"} & rows(plan, drawn(plan)).keys()
 
 
@@ -296,7 +304,7 @@ def test_the_blocks_in_order() -> None:
 def test_alike_things_of_several_windows_are_added_up_and_stand_once() -> None:
     """8 panels of 54 in and 2 of 42: 432 + 84 in of hem; 15 and 12 pins on each."""
     told = rows(building.planned(), [])
-    assert told["hem"] == ("516 in (13106 mm)", "8 × 54 in + 2 × 42 in")
+    assert told["hem"] == ("516 in (13107 mm)", "8 × 54 in + 2 × 42 in")
     assert told["pins, a hand's breadth apart"][0] == "144"
     assert "west window: 2 × 12" in told["pins, a hand's breadth apart"][1]
 

@@ -7,7 +7,7 @@ from typing import Any
 
 from templategen import Choices, make_plan, read_spec
 from templategen.document.blocks import Blanks, Remark, Step
-from templategen.work_order.order import words
+from tests.work_order.said import words
 
 EXAMPLE = (Path(__file__).parents[2] / "out_examples" / "east-window" / "spec.toml").read_text()
 UNEVEN = (Path(__file__).parents[2] / "out_examples" / "childrens-corner" / "spec.toml").read_text()

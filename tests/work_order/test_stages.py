@@ -15,12 +15,13 @@ from templategen.planning import Plan, make_job_plan
 from templategen.spec import FIELDS, Spec, read_job
 from templategen.templates.together import draw_job
 from templategen.work_order import job as job_order
-from templategen.work_order.order import called, words
+from templategen.work_order.order import called
 from tests.jobs.building import WINDOWS, of_windows
 from tests.jobs.building import planned as planned_job
 from tests.planning.building import planned
 from tests.planning.test_from_any_to_any import start
 from tests.strategies import kind_specs
+from tests.work_order.said import words
 
 LOOPS_ALONE = ("edge_inset", "loop_length", "loop_width", "lower_allowance", "upper_turn")
 HEADINGS = FIELDS["heading.style"].choices
@@ -155,6 +156,16 @@ def test_what_a_tuck_takes_up_stands_below_the_pins_too() -> None:
     assert said in step(plan, "Look").text
 
 
+def test_under_a_border_that_comes_below_the_cloth_it_is_the_cut_line_that_is_seen() -> None:
+    """Border 4 in deep, its seam 1 in: the panel is cut 3 in above the finished edge, and so 3 3/4 in above the floor;
+    the floor lies 4 in below the old edge, and the finished edge 7/8 in below the cloth, hem let down."""
+    border = {"hem.style": "border", "hem.turn_under": None, "hem.depth": "4 in", "hem.seam": "1 in",
+              "drop.floor_marks": ["-4 in"], "drop.rod_to_floor": None, "drop.hung_by": "new heading"}  # fmt: skip
+    text = step(planned(border), "Look").text
+    assert "cut line must stand 3 3/4 in above the floor: below it the hem takes 3 in, so that it ends 3/4 in" in text
+    assert "pins" not in text
+
+
 def test_a_level_hem_is_looked_at_by_the_highest_pin() -> None:
     stairs = {"drop.floor_marks": ["13 in", "13 1/2 in", "14 in"], "drop.follows": "highest", "drop.rod_to_floor": None}
     plan = planned(stairs)
@@ -224,3 +235,5 @@ def test_of_many_templates_the_first_and_the_last_are_named() -> None:
     assert called("spacing strip", strips) == ("spacing strip 1 to spacing strip 7",)
     assert called("spacing strip", strips[:2]) == ("spacing strip 1", "spacing strip 2")
     assert called("cut gauge", strips) == ()
+    gauges = ["cut gauge 3, north", "cut gauge 10, north", "cut gauge 2, north and west", "cut gauge 1, north"]
+    assert called("cut gauge", gauges[:1] + gauges[2:]) == (gauges[3], gauges[2], gauges[0])

@@ -26,8 +26,8 @@ from templategen.document.blocks import (
 )
 from templategen.document.view import View
 from templategen.drawing import capitalised
-from templategen.work_order.order import words
 from templategen.writers.text import WIDTH, text
+from tests.work_order.said import words
 
 EXAMPLES = Path(__file__).parents[2] / "out_examples"
 

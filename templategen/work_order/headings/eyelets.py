@@ -8,6 +8,7 @@ from ...planning import Plan
 from ...planning.headings.eyelets import EyeletPlan
 from ...templates import Choices
 from ...templates.said import plain
+from ..pictures import eyelets as pictures
 from ..step import Step
 from .face import HeadingWork
 from .marking import marking
@@ -24,6 +25,7 @@ def steps(plan: Plan, eyelets: EyeletPlan, choices: Choices) -> Iterator[Step]:
         "Stiffen",
         f"Slip stiffening {plain(plan, eyelets.band)} deep between the two layers of the top, right up to the top edge "
         "and from side to side, and fix it there. Unpick rows of stitching that a ring would stand on.",
+        view=pictures.stiff(plan, eyelets),
     )
     yield marking(plan, choices, "the back of the panel")
     yield Step(
@@ -31,6 +33,7 @@ def steps(plan: Plan, eyelets: EyeletPlan, choices: Choices) -> Iterator[Step]:
         "At each mark lay the eyelet card's upper edge on the panel's top edge, its line on the mark: "
         f"for a punch, prick its cross through, {plain(plan, eyelets.centre)} below the top edge; for scissors, cut "
         f"its circle out first, {plain(plan, eyelets.cut_circle)} across, and draw round inside it.",
+        view=pictures.circles(plan, eyelets),
         uses=("eyelet card",),
     )
     yield Step(
@@ -45,6 +48,7 @@ def steps(plan: Plan, eyelets: EyeletPlan, choices: Choices) -> Iterator[Step]:
         f"Punch the {eyelets.count} circles, or cut them just inside their lines with small sharp scissors from the "
         "middle outwards, all layers together. Put the rings' fronts in from the right side and close the backs on "
         "them.",
+        view=pictures.ring(plan, eyelets),
     )
 
 
@@ -58,4 +62,6 @@ def put_on(plan: Plan, eyelets: EyeletPlan) -> str:
     )
 
 
-EYELETS = HeadingWork(name="eyelets", made=made, hung="its eyelets", steps=steps, put_on=put_on)
+EYELETS = HeadingWork(
+    name="eyelets", made=made, hung="its eyelets", steps=steps, put_on=put_on, on_the_rod=pictures.folds
+)

@@ -6,6 +6,7 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from typing import Any, Generic, TypeVar
 
+from ...document.view import View
 from ...planning import Plan
 from ...planning.plan import HeadingPlan
 from ...templates import Choices
@@ -30,6 +31,8 @@ class HeadingWork(Generic[P]):
     """What the work on it is called, "Pleats"; empty where that is what its things are called, "Loops"."""
     put_on: Callable[[Plan, P], str] = lambda plan, heading: ""
     """How it is put on the rod, a sentence, where that is not plain."""
+    on_the_rod: Callable[[Plan, P], View | None] = lambda plan, heading: None
+    """How it looks on the rod; None where a step of its own has shown that."""
     held_to: Callable[[Plan, P], str] = lambda plan, heading: ""
     """How its card is held to the panel once it hangs, a sentence; nothing where it has none for that."""
     holding: Callable[[P], tuple[str, ...]] = lambda heading: ()

@@ -9,6 +9,7 @@ from ...planning.headings.points import PointPlan
 from ...spec.headings import Hooks
 from ...templates import Choices
 from ...templates.said import plain
+from ..pictures import points as pictures
 from ..step import Step
 from .face import HeadingWork
 from .height_card import card_of, held_to
@@ -31,6 +32,7 @@ def steps(plan: Plan, hooks: PointPlan, choices: Choices) -> Iterator[Step]:
             "Heights",
             "At each mark lay the hook height card on the panel, its ledge level with the top edge, and mark at its "
             f"line “hooks”: {below} below the top edge.",
+            view=pictures.heights(plan, hooks),
             uses=card_of(hooks),
         )
     else:
@@ -40,6 +42,7 @@ def steps(plan: Plan, hooks: PointPlan, choices: Choices) -> Iterator[Step]:
             "Fasten",
             "Push the pin of a hook up into the doubled cloth at each mark, through the back layer only, until the top "
             "of the hook, where it hangs, is level with the mark.",
+            view=pictures.hung(plan, hooks),
         )
         return
     yield trying(plan, "hold every hook with two stitches, its top level with the mark")
@@ -47,6 +50,7 @@ def steps(plan: Plan, hooks: PointPlan, choices: Choices) -> Iterator[Step]:
         "Fasten",
         "Sew a hook to the back at each mark, the top of the hook, where it hangs, level with the mark: by hand, "
         "with doubled button thread, through the back layers only, at the top and at the foot of its shank.",
+        view=pictures.hung(plan, hooks),
     )
 
 

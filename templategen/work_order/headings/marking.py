@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from ...planning import Plan
 from ...templates import STRIP, Choices
+from ..pictures import marking as pictures
 from ..step import Step
 
 
@@ -23,6 +24,7 @@ def marking(plan: Plan, choices: Choices, place: str, each: str = "") -> Step:
             "Mark",
             f"Pin {'a' if several else 'the'} spacing strip to {place}, its upper edge on the panel's "
             f"top edge, its ends at the side edges. Mark {each}.{several}",
+            view=pictures.marking(plan, choices),
             uses=(STRIP,),
         )
     middle = f" That end is mark {plan.heading.count // 2 + 1} itself." if plan.heading.count % 2 else ""
@@ -34,5 +36,6 @@ def marking(plan: Plan, choices: Choices, place: str, each: str = "") -> Step:
         f"again.{middle} Mark {each} of the left half. Turn the strip end for end, its other long "
         "edge to the top edge, so that the other numbers are upright and the same end lies at the centre; mark the "
         f"right half.{several}",
+        view=pictures.marking(plan, choices),
         uses=("half strip",),
     )

@@ -9,6 +9,8 @@ from ...planning.headings.pleats import PleatPlan
 from ...spec.headings import PinchPleats
 from ...templates import Choices
 from ...templates.said import plain
+from ..pictures import pleats as pictures
+from ..pictures.marking import pleat_marking
 from ..step import Step
 from .face import HeadingWork
 
@@ -30,6 +32,7 @@ def steps(plan: Plan, pleats: PleatPlan, choices: Choices) -> Iterator[Step]:
         "Stiffen",
         f"Slip stiffening {plain(plan, pleats.given.heading_depth)} deep into the doubled top from one side, as far as "
         "the other, and press.",
+        view=pictures.stiff(plan, pleats),
     )
     which = "the pleat strip"
     if pleats.mirrored:
@@ -41,20 +44,28 @@ def steps(plan: Plan, pleats: PleatPlan, choices: Choices) -> Iterator[Step]:
         "Mark",
         f"Pin {which} to the back of the top, its upper edge on the panel's top edge, its ends at the side edges, the "
         f"end that says return edge at the return edge. Put a pin at every line.{_copies(pleats, choices)}",
+        view=pleat_marking(plan, pleats),
         uses=("pleat strip",),
     )
     yield Step(
         "Sew",
         f"Bring the two pins of each number together, {_folded(pleats)}, and sew from the top edge down to the heading "
         f"card's stitch line: {pleats.pleats} pleats, each of {plain(plan, pleats.pleat)} of cloth, with spaces of "
-        f"{plain(plan, pleats.space)}. Lay it flat and measure: it must come to {plain(plan, pleats.finished)}. "
-        f"{_folding(pleats)}",
+        f"{plain(plan, pleats.space)}.",
+        view=pictures.together(plan, pleats),
         uses=("heading card",),
     )
+    yield Step(
+        "Measure",
+        f"Lay the top flat and measure: it must come to {plain(plan, pleats.finished)}.",
+        view=pictures.finished(plan, pleats),
+    )
+    yield Step("Fold", _folding(pleats), view=pictures.formed(plan, pleats))
     yield Step(
         "Hooks",
         f"Set a hook behind each pleat and one at either edge, its bend {plain(plan, pleats.hooks_below)} below the "
         "top edge.",
+        view=pictures.hung(plan, pleats),
     )
 
 
@@ -79,9 +90,9 @@ def _copies(pleats: PleatPlan, choices: Choices) -> str:
 def _folding(pleats: PleatPlan) -> str:
     if isinstance(pleats.given, PinchPleats):
         fingers = "two" if pleats.given.fingers == 2 else "three"
-        return f"Pinch each into {fingers} equal fingers and sew them together at the foot."
+        return f"Pinch each pleat into {fingers} equal fingers and sew them together at the foot."
     side = "on the front" if pleats.style == "box pleats" else "on the back"
-    return f"Press each flat {side}, as much to either side of its seam, and sew it down at the foot."
+    return f"Press each pleat flat {side}, as much to either side of its seam, and sew it down at the foot."
 
 
 def _work(name: str) -> HeadingWork[PleatPlan]:

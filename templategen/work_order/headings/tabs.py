@@ -8,6 +8,8 @@ from ...planning import Plan
 from ...planning.headings.tabs import TabPlan
 from ...templates import Choices
 from ...templates.said import plain
+from ..pictures import tabs as pictures
+from ..pictures.strips import ladder
 from ..step import Step
 from .face import HeadingWork
 from .marking import marking
@@ -23,24 +25,36 @@ def made(plan: Plan, tabs: TabPlan) -> str:
 def steps(plan: Plan, tabs: TabPlan, choices: Choices) -> Iterator[Step]:
     """Tube, one tab tried, tabs, marks, a panel tried, seams."""
     ends = plain(plan, tabs.end_allowance)
-    yield Step("Tube", f"{sewn_strips(plan, tabs.width)}, its seam along the middle.", "once")
+    yield from sewn_strips(plan, tabs.width, ", its seam along the middle")
     yield Step(
-        "Cut tabs",
+        "One tab",
         f"Lay {tube(plan)} on the tab card and cut one tab {plain(plan, tabs.length)} long. Fold it in half across, "
         f"seam inside, and pin its ends together {ends} from the raw edges. Hang it on the rod: from the rod's "
         f"underside down to the pin it must be {plain(plan, tabs.gap)}; if thick cloth takes up some of that, cut each "
-        f"tab twice as much longer. Cut the others, {plan.counts['tabs_needed']} in all. Neaten the ends with a close "
-        "zigzag.",
+        "tab twice as much longer.",
         "once",
-        uses=("tab card",),
+        pictures.tried(plan, tabs),
+        ("tab card",),
+    )
+    yield Step(
+        "Cut tabs",
+        f"Cut the others as long, {plan.counts['tabs_needed']} in all. Neaten the ends with a close zigzag.",
+        "once",
+        ladder(plan, tabs.width, tabs.length, "tab", "tab card"),
+        ("tab card",),
     )
     yield marking(plan, choices, "the back of the panel")
-    yield trying(plan, f"tack both ends of every tab to the back, one on the other, {ends} below the top edge")
+    yield trying(
+        plan,
+        f"tack both ends of every tab to the back, one on the other, {ends} below the top edge",
+        pictures.hung(plan, tabs),
+    )
     yield Step(
         "Sew",
         f"Lay both ends of each tab on the back of the panel's doubled top, one on the other, {ends} below the top "
         "edge, the tab's fold upwards. Sew them down with two rows right across the tab: one close to the top edge, "
         "one close to the raw ends; backstitch both.",
+        view=pictures.sewn(plan, tabs),
     )
 
 

@@ -8,14 +8,15 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping, Sequence
 
 from ...document.blocks import Block, Heading, NumberRow, Numbers, Points
+from ...document.on_paper import OnPaper
 from ...drawing import Drawing
 from ...lengths import Tape
 from ...planning import JobPlan, Plan, as_job
 from ...planning.jobs.plan import listed
 from ...planning.wording import say
-from .amounts import Of, Seam, Thing, seams_with, times, together
+from .amounts import Of, Seam, Thing, enough, seams_with, times, together
 from .seams import seams_of
-from .things import Printed, paper_rows, thing_rows, things_of
+from .things import paper_rows, thing_rows, things_of
 from .thread import FACTORS, WASTE, bought, reel, thread_for
 from .tools import template_tools, tools_of
 
@@ -24,7 +25,7 @@ WAYS = {"machine": "by machine", "zigzag": "zigzag", "hand": "by hand"}
 _THREAD: Mapping[Of, str] = {"panels": "thread to match the panels", "lining": "thread to match the lining"}
 
 
-def needs(plan: Plan, drawings: Sequence[Drawing], printed: Printed | None = None) -> list[Block]:
+def needs(plan: Plan, drawings: Sequence[Drawing], printed: OnPaper | None = None) -> list[Block]:
     """What a plan needs.
 
     ``drawings`` are the templates that are printed for it; ``printed`` is what is known of the sheets.
@@ -32,7 +33,7 @@ def needs(plan: Plan, drawings: Sequence[Drawing], printed: Printed | None = Non
     return job_needs(as_job(plan), drawings, printed)
 
 
-def job_needs(job: JobPlan, drawings: Sequence[Drawing], printed: Printed | None = None) -> list[Block]:
+def job_needs(job: JobPlan, drawings: Sequence[Drawing], printed: OnPaper | None = None) -> list[Block]:
     """The same of several windows, alike panels together."""
     tape = job.tape
     seams = [seam for part in job.parts for seam in seams_of(part.plan)]
@@ -53,7 +54,7 @@ def seam_rows(tape: Tape, seams: Sequence[Seam]) -> Iterator[NumberRow]:
         if unknown:
             known.append(f"{unknown} as long as a panel: write panel.length, and they are reckoned")
         total = sum((seam.total for seam in alike[1:]), alike[0].total)
-        shown = tape.show_both(total) if total else "not known"
+        shown = enough(tape, total) if total else "not known"
         yield NumberRow(f"{name}, {WAYS[way]}" if way != "machine" else name, shown, " + ".join(known))
 
 
@@ -76,4 +77,4 @@ def thread_rows(tape: Tape, seams: Sequence[Seam]) -> Iterator[NumberRow]:
         yield NumberRow(label, bought(tape, thread_for(alike)), f"{sums}{without}; a reel holds {reel(tape)}")
 
 
-__all__ = ["Printed", "Seam", "Thing", "job_needs", "needs"]
+__all__ = ["Seam", "Thing", "job_needs", "needs"]

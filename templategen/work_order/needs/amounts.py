@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from math import ceil
 from typing import Literal
 
 from ...lengths import NOTHING, Length, Tape
@@ -78,6 +79,16 @@ def _sum(having: list[tuple[str, Thing]]) -> Thing:
         amount = amount + other.amount  # type: ignore[operator]
     workings = [f"{label}: {thing.working}" if label and others else thing.working for label, thing in having]
     return Thing(first.name, amount, "; ".join(dict.fromkeys(workings)))
+
+
+def enough(tape: Tape, length: Length) -> str:
+    """A length that must be had, in both units, each rounded up to the tape's step: "216 in (5487 mm)"."""
+    other = Tape.of("metric" if tape.units == "inch" else "inch")
+    return f"{_up(tape, length)} ({_up(other, length)})"
+
+
+def _up(tape: Tape, length: Length) -> str:
+    return tape.read(tape.step * ceil(length / tape.step)).plain
 
 
 def times(tape: Tape, number: int, each: Length) -> str:

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass, field
+from collections.abc import Iterator, Sequence
 from fractions import Fraction
 from math import ceil
 
 from ...document.blocks import NumberRow
+from ...document.on_paper import OnPaper
 from ...drawing import Drawing
 from ...lengths import NOTHING, Length, Tape, inches
 from ...lengths.counting import plural
@@ -16,19 +16,10 @@ from ...planning.cloth.leftovers import left_depth
 from ...planning.extras import lining_shorter
 from ...planning.offcut import whole
 from ...planning.wording import near, say
-from .amounts import Thing
+from .amounts import Thing, enough
 from .headings import HEADING_NEEDS
 from .hems import HEM_NEEDS
 from .pins import along
-
-
-@dataclass(frozen=True, slots=True)
-class Printed:
-    """What only a layout knows of a kit."""
-
-    sheets: int
-    joins: Mapping[str, int] = field(default_factory=dict)
-    """How many each drawing has, by its name."""
 
 
 def things_of(plan: Plan) -> Iterator[Thing]:
@@ -86,7 +77,7 @@ def _pins(plan: Plan) -> Thing:
 def thing_rows(tape: Tape, things: Sequence[Thing]) -> Iterator[NumberRow]:
     """Things as they are listed."""
     for thing in things:
-        shown = tape.show_both(thing.amount) if isinstance(thing.amount, Length) else str(thing.amount)
+        shown = enough(tape, thing.amount) if isinstance(thing.amount, Length) else str(thing.amount)
         yield NumberRow(thing.name, shown, thing.working)
 
 
@@ -95,7 +86,7 @@ def cards_of(drawings: Sequence[Drawing]) -> list[Drawing]:
     return [drawing for drawing in drawings if drawing.family.endswith("card") or drawing.family == "cut gauge"]
 
 
-def paper_rows(tape: Tape, drawings: Sequence[Drawing], printed: Printed | None) -> Iterator[NumberRow]:
+def paper_rows(tape: Tape, drawings: Sequence[Drawing], printed: OnPaper | None) -> Iterator[NumberRow]:
     """Card for the templates; paper and what joins it, where the layout is known."""
     if cards := cards_of(drawings):
         area = sum((drawing.length * Fraction(drawing.depth) for drawing in cards), Fraction(0))
@@ -105,13 +96,13 @@ def paper_rows(tape: Tape, drawings: Sequence[Drawing], printed: Printed | None)
         yield NumberRow("card", f"at least {_area(tape, area)}", f"for {names}; the largest is {size}")
     if printed is None:
         return
-    yield NumberRow("paper", plural(printed.sheets, "sheet"), "the pages of this kit")
+    yield NumberRow("paper", plural(printed.sheets, "sheet"), "the pages with templates")
     joined = [(drawing, printed.joins.get(drawing.name, 0)) for drawing in drawings]
     glued = sum((Fraction(drawing.depth) * joins for drawing, joins in joined), Fraction(0))
     if glued:
         count = sum(joins for _, joins in joined)
         working = f"{plural(count, 'join')}, each as long as its template is deep"
-        yield NumberRow("adhesive tape for the joins", tape.show_both(Length(glued)), working)
+        yield NumberRow("adhesive tape for the joins", enough(tape, Length(glued)), working)
 
 
 def _area(tape: Tape, square_mm: Fraction) -> str:

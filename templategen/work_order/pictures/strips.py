@@ -1,0 +1,116 @@
+"""Strips for loops and tabs: cut from the offcut, sewn to a tube, and the tube cut up on its card."""
+
+from __future__ import annotations
+
+from ...document.view import Label, Rise, Shape, Span, Stroke, Symbol, View, Within
+from ...drawing import LineType
+from ...lengths import Length
+from ...lengths.counting import plural
+from ...planning import Plan
+from .cloth import broken_up, cloth
+from .signs import box, figure, mm
+
+MOST_STRIPS = 5
+"""Strips that are drawn one below the other: our choice; of more, so many."""
+
+
+def cutting(plan: Plan) -> View | None:
+    """One offcut with the strips that are cut from it; None where none are."""
+    offcut = plan.offcut.pieces
+    assert offcut is not None, "loops and tabs are cut from strips"
+    there = offcut.strips_unpicked // plan.spec.panel.count
+    if not there or not offcut.strips_needed:
+        return None
+    count = min(there, offcut.strips_needed, MOST_STRIPS)
+    strip = mm(offcut.pieces.strip)
+    deep = min(mm(plan.offcut.unpicked), (count + 0.8) * strip)
+    wide = deep * 2.6 if count > 1 else deep * 3.6
+    cut = figure(plan, offcut.pieces.strip)
+    shapes: list[Shape] = [
+        cloth((wide, 0), (0, 0), (0, -deep), (wide, -deep)),
+        broken_up(wide, -deep, 0, strip * 0.12),
+        *(Stroke(LineType.CUT, ((0, -i * strip), (wide, -i * strip))) for i in range(1, count + 1)),
+        Symbol("scissors", (wide * 0.5, -count * strip), 0.0),
+    ]
+    needed = plural(offcut.strips_needed, "strip")
+    return View(
+        title="Strips from the offcut",
+        spoken=(
+            f"An offcut lies flat, cut line above. Strips {cut} wide run right across it, from side edge to side edge, "
+            f"one below the other; {needed} in all."
+        ),
+        shapes=tuple(shapes),
+        notes=(
+            Rise(cut, -strip, 0, 0),
+            *(
+                Within(f"strip {i}", (wide * 0.1, -i * strip), (wide * 0.9, (1 - i) * strip))
+                for i in range(1, count + 1)
+            ),
+            Label("cut line of the panel", (wide * 0.9, 0)),
+        ),
+    )
+
+
+def sewing(plan: Plan, width: Length) -> View:
+    """A strip folded lengthwise, right side in, and the seam along it."""
+    offcut = plan.offcut.pieces
+    assert offcut is not None, "loops and tabs are cut from strips"
+    high, seam = mm(width + offcut.pieces.seam_allowance), mm(offcut.pieces.seam_allowance)
+    wide = high * 2.4
+    allowance, tube = figure(plan, offcut.pieces.seam_allowance), figure(plan, width)
+    lean = high * 0.12
+    shapes: list[Shape] = [
+        cloth((wide, 0), (0, 0), (0, high), (wide, high)),
+        cloth((0, 0), (-lean, lean), (-lean, high + lean), (wide - lean, high + lean)),
+        Stroke(LineType.STITCH, ((0, high - seam), (wide, high - seam))),
+        broken_up(wide, 0, high, high * 0.05),
+    ]
+    return View(
+        title="The strip folded right side in, and sewn",
+        spoken=(
+            "The strip is folded lengthwise, right side in, so that its wrong side is seen: the fold below, both long "
+            f"raw edges above, one on the other. The seam runs {allowance} below the raw edges, which leaves a tube "
+            f"{tube} wide."
+        ),
+        shapes=tuple(shapes),
+        notes=(
+            Rise(allowance, high - seam, high, wide, "right"),
+            Rise(tube, 0, high - seam, wide, "right"),
+            Label("two raw edges", (wide * 0.1, high), "left"),
+            Label("fold", (wide * 0.1, 0), "left"),
+            Label("seam", (wide * 0.05, high - seam), "left"),
+            Within("wrong side", (wide * 0.1, 0), (wide * 0.9, high - seam)),
+        ),
+    )
+
+
+def ladder(plan: Plan, width: Length, length: Length, thing: str, card: str) -> View:
+    """The tube on its card, cut into pieces."""
+    high, long = mm(width), min(mm(length), 6 * mm(width))
+    long = max(long, high * 0.6)
+    wide, over = 2.7 * long, high * 0.6
+    cut = figure(plan, length)
+    needed = plural(plan.counts[f"{thing}s_needed"], thing)
+    shapes: list[Shape] = [
+        box(LineType.MARK, (0, -over), (wide, high + over)),
+        cloth((wide + over, 0), (0, 0), (0, high), (wide + over, high)),
+        broken_up(wide + over, 0, high, high * 0.08),
+        *(Stroke(LineType.CUT, ((i * long, -over * 0.7), (i * long, high + over * 0.7))) for i in (1, 2)),
+        Symbol("scissors", (long, high * 0.4), 90.0),
+    ]
+    return View(
+        title=f"The tube on the {card}",
+        spoken=(
+            f"The tube lies along the {card}, its end at the left edge of the card, and is cut straight across at "
+            f"every line that says cut: pieces {cut} long, {needed} in all."
+        ),
+        shapes=tuple(shapes),
+        notes=(
+            Span(cut, 0, long, -over, "below"),
+            Label(card, (wide * 0.93, high + over * 0.5)),
+            Label("tube", (wide * 0.95, high * 0.5)),
+            Label("cut here", (2 * long, -over * 0.4)),
+            Within(thing, (0, 0), (long, high)),
+        ),
+    )
+
