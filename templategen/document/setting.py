@@ -19,6 +19,8 @@ USUAL_SIZE = 9.0
 """Points of type at which arrow heads and symbols have their usual size."""
 NEAR = 0.5
 """Mm that words keep from lines and from one another."""
+NOTHING = 1e-6
+"""Mm that are no more than what is rounded in floats: no scale would be found that is so little smaller."""
 TICK = 2.4
 """Mm of a mark along an edge."""
 SCALES = (1, 1.5, 2, 2.5, 3, 4, 5, 6, 7.5, 8, 10)
@@ -51,7 +53,7 @@ def set_view(view: View, width: float, size: float, tallest: float = 110.0) -> S
         items = _Attempt(view, scale, size, width).items
         box = _extent(items)
         over = box.right - box.left - width
-        if over <= 0 or scale * wide < 2:
+        if over <= NOTHING or scale * wide < 2:
             break
         fits = max((wide * scale - float(over)) / wide, scale * 0.5)
         while scale > fits:
