@@ -19,6 +19,8 @@ USUAL_SIZE = 9.0
 """Points of type at which arrow heads and symbols have their usual size."""
 NEAR = 0.5
 """Mm that words keep from lines and from one another."""
+NOTHING = 1e-6
+"""Mm that are no more than what is rounded in floats: no scale would be found that is so little smaller."""
 TICK = 2.4
 """Mm of a mark along an edge."""
 SCALES = (1, 1.5, 2, 2.5, 3, 4, 5, 6, 7.5, 8, 10)
@@ -51,7 +53,7 @@ def set_view(view: View, width: float, size: float, tallest: float = 110.0) -> S
         items = _Attempt(view, scale, size, width).items
         box = _extent(items)
         over = box.right - box.left - width
-        if over <= 0 or scale * wide < 2:
+        if over <= NOTHING or scale * wide < 2:
             break
         fits = max((wide * scale - float(over)) / wide, scale * 0.5)
         while scale > fits:
@@ -135,12 +137,17 @@ class _Attempt:
 
     def _ticks(self, note: Running) -> Iterator[Item]:
         y = note.y * self._scale
-        last: float | None = None
-        for place, _ in note.places:
+        for place, _ in self._ticked(note):
             x = place * self._scale
-            if last is None or x - last >= 0.9 or place == note.places[-1][0]:
-                yield Line(LineType.MARK, x, y, x, y - TICK * self._grown)
-                last = x
+            yield Line(LineType.MARK, x, y, x, y - TICK * self._grown)
+
+    def _ticked(self, note: Running) -> list[tuple[float, str]]:
+        """The places that are marked, and so may be named: the first, the last, and those between that stay apart."""
+        ticked: list[tuple[float, str]] = []
+        for place in note.places:
+            if not ticked or (place[0] - ticked[-1][0]) * self._scale >= 0.9 or place == note.places[-1]:
+                ticked.append(place)
+        return ticked
 
     def _names(self, note: Running) -> list[Text]:
         """Names under the marks, in the row where most have room; those at the ends may stand a little farther in."""
@@ -148,25 +155,27 @@ class _Attempt:
         best: list[Text] = []
         left, right = (place * self._scale for place in (note.places[0][0], note.places[-1][0]))
         near = self._near(Bounds(left - 9, top - 5 * LEADING * self._size, right + 9, top))
+        ticked = self._ticked(note)
         for row in range(4):
             base = top - CAP * self._size - row * LEADING * self._size
             kept: list[Text] = []
-            for (place, name), inward in self._in_order(note):
-                for shift in (0.0, 0.8 * inward, 1.6 * inward):
+            for (place, name), inward in self._in_order(ticked):
+                for shift in dict.fromkeys((0.0, 0.8 * inward, 1.6 * inward)):
                     text = Text(place * self._scale + shift, base, name, self._size, Anchor.MIDDLE)
-                    if _free(text.bounds, near) and not any(text.bounds.meets(other.bounds, 1.2) for other in kept):
+                    box = text.bounds
+                    if not any(box.meets(other.bounds, 1.2) for other in kept) and _free(box, near):
                         kept.append(text)
                         break
             if len(kept) > len(best):
                 best = kept
-            if len(best) == len(note.places):
+            if len(best) == len(ticked):
                 break
         return best
 
     @staticmethod
-    def _in_order(note: Running) -> list[tuple[tuple[float, str], float]]:
+    def _in_order(places: Sequence[tuple[float, str]]) -> list[tuple[tuple[float, str], float]]:
         """The places, those that are named whatever the room first; and which way each may move, 1 to the right."""
-        first, *others = note.places
+        first, *others = places
         ends = [(first, 1.0)] + ([(others[-1], -1.0)] if others else [])
         return ends + [(place, 0.0) for place in others[:-1]]
 

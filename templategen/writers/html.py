@@ -31,7 +31,7 @@ from ..document.setting import set_view
 from ..document.view import View
 from ..drawing import tied
 from .drawn import picture
-from .elements import block, element, written
+from .elements import block, element, put, written
 from .forms import blanks, boxes, lines
 from .page import Page
 
@@ -62,10 +62,10 @@ def html(blocks: Sequence[Block], title: str) -> str:
                 steps.text = "\n"
                 main.append(steps)
             last = each.number
-            steps.extend(_elements(each, page))
+            put(steps, _elements(each, page))
         else:
             steps = None
-            main.extend(_elements(each, page))
+            put(main, _elements(each, page))
     if len(page.headings) >= _FEWEST:
         main.insert(1, _contents(page))
     body = element("body", "\n", *page.letters.defined(), main)
@@ -200,7 +200,7 @@ def _(each: Step, page: Page) -> Iterator[Element]:
         step.append(block("p", f"{word}: {tied('; '.join(each.templates))}", class_="templates"))
     if each.view:
         step.append(_figure(each.view, page))
-    step.extend(boxes(each, page))
+    put(step, boxes(each, page))
     yield block("li", step)
 
 

@@ -137,3 +137,22 @@ def test_symbols_keep_their_size_whatever_the_scale() -> None:
         return [float(n) for x, y in head.points for n in (x - head.bounds.left, y - head.bounds.bottom)]
 
     assert pin(100) == pytest.approx(pin(5000), abs=1e-6)
+
+
+def test_a_picture_too_wide_by_what_floats_round_is_not_tried_for_ever() -> None:
+    """Here it comes out 1.4e-14 mm too wide: a scale that is so little smaller is the same float."""
+    side = 2938.2098932099175
+    plate = Stroke(LineType.CUT, ((0, 0), (side, 0), (side, side), (0, side), (0, 0)))
+    places = Running(((0.0, "1"), (0.0, "2"), (0.0, "3"), (863.8228059935559, "4")), side)
+    notes = (Heights(0, (), 0), Span("3/4 in", 0, side, 0), places, Within("cut away", (0, 0), (side, side)))
+    assert set_view(View("A plate", "A plate.", (plate,), notes), 92.0, 9.0).width == pytest.approx(92)
+
+
+def test_only_a_place_that_is_marked_is_named_though_there_are_thousands() -> None:
+    places = tuple((i * 30.0, str(i)) for i in range(2000))
+    plate = Stroke(LineType.CUT, ((0, 0), (60000, 0), (60000, 2400), (0, 2400), (0, 0)))
+    setting = set_view(View("A plate", "A plate.", (plate,), (Running(places, 2400),)), 180.0, 9.0)
+    named = [item.x for item in setting.items if isinstance(item, Text)]
+    marked = [item.x1 for item in setting.items if isinstance(item, Line) and item.kind is LineType.MARK]
+    assert len(named) > 5 and len(marked) < 250
+    assert all(min(abs(x - mark) for mark in marked) < 1.7 for x in named)

@@ -24,7 +24,8 @@ from templategen.document.blocks import (
     Remark,
     Step,
 )
-from templategen.document.view import View
+from templategen.document.view import Label, View
+from templategen.errors import MissingGlyph
 from templategen.writers.html import html
 
 from .document import EVERY_KIND, HEM, HOSTILE
@@ -122,6 +123,13 @@ def test_a_picture_says_what_its_view_says_under_the_same_title() -> None:
     (figure,) = (each for each in parsed(html([Pictures((HEM,))], "Hem")).iter() if bare(each) == "figure")
     assert [text_of(part) for part in figure[0]][:2] == [HEM.title, HEM.spoken]
     assert bare(figure[1]) == "figcaption" and text_of(figure[1]) == HEM.title
+
+
+def test_a_picture_with_a_character_that_the_font_lacks_is_refused_by_name() -> None:
+    view = replace(HEM, notes=(Label("\N{HIRAGANA LETTER A}", (0, 0)),))
+    for block in (Pictures((view,)), Step(1, "Hem.", view=view)):
+        with pytest.raises(MissingGlyph):
+            html([block], "Hem")
 
 
 @pytest.mark.parametrize("name", ALL)
