@@ -7,9 +7,9 @@ from __future__ import annotations
 
 import os
 from fractions import Fraction
-from typing import Any
+from typing import Any, cast
 
-from hypothesis import reject, settings
+from hypothesis import settings
 from hypothesis import strategies as st
 
 from templategen.errors import Refusal
@@ -277,11 +277,14 @@ def specs() -> st.SearchStrategy[Spec]:
 
 def kind_specs() -> st.SearchStrategy[Spec]:
     """A spec of any kind of heading and hem."""
-    return kind_literals().map(read_without_faults)
+    return kind_literals().map(read_without_faults).filter(bool).map(lambda spec: cast(Spec, spec))
 
 
-def read_without_faults(fields: dict[str, str]) -> Spec:
-    """The spec; of fields that do not go together those are left out that can be, each as it is blamed."""
+def read_without_faults(fields: dict[str, str]) -> Spec | None:
+    """The spec; of fields that do not go together those are left out that can be, each as it is blamed.
+
+    None where some that are required do not go with each other.
+    """
     while True:
         try:
             return read_spec(toml_text(fields))
@@ -292,8 +295,8 @@ def read_without_faults(fields: dict[str, str]) -> Spec:
                 tables = {path.rpartition(".")[0] for path in blamed}
                 out = {path for path in fields if FIELDS[path].table in tables and not FIELDS[path].required}
                 out -= {path for path in fields if path.endswith(".style")}
-            if not out:  # required fields that do not go with each other
-                reject()
+            if not out:
+                return None
             fields = {path: said for path, said in fields.items() if path not in out}
 
 

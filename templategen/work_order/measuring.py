@@ -164,7 +164,7 @@ def cutting(plan: Plan) -> Stage:
                 "Measure again, with a steel or wooden rule. If one of these is off by more than "
                 f"{tolerance}, do not cut: put it right in the measurements and make the kit again."
             ),
-            Blanks(tuple(_checks(plan)), plan.spec.panel.count),
+            Blanks(tuple(_checks(plan)), plan.spec.panel.count, "panel"),
         ),
     )
 

@@ -113,8 +113,8 @@ def _as_hung(plan: Plan, label: str) -> Iterator[Block]:
         NumberRow(f"hem above the {line}, {where}", gap) for (where, _), gap in zip(places, shown, strict=True)
     )
     yield Heading(f"Measured, {label}" if label else "Measured")
-    yield Blanks(tuple(marks), plan.spec.panel.count)
-    yield Blanks(tuple(hems), plan.panels)
+    yield Blanks(tuple(marks), plan.spec.panel.count, "panel")
+    yield Blanks(tuple(hems), plan.panels, "panel")
 
 
 def _places(plan: Plan) -> Iterator[tuple[str, Length]]:
