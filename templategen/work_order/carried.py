@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from ..planning import Plan
 from ..templates.said import plain
+from .pictures.finishing import tucked
 from .step import Step
 
 
@@ -19,6 +20,7 @@ def tucking(plan: Plan) -> Iterator[Step]:
         f"On the back, draw two lines across, {plain(plan, low)} and {plain(plan, high)} above the finish line. "
         f"Bring one to the other, so that a fold {plain(plan, plan.shrinkage.extra / 2)} deep stands on the back; "
         "stitch through both on the lines with long stitches, and press the fold down behind the hem.",
+        view=tucked(plan),
     )
 
 

@@ -11,6 +11,7 @@ from ..planning.extras import lining_shorter
 from ..planning.sides import folded_twice
 from ..planning.widths import kept_edge
 from ..templates.said import plain
+from .pictures.finishing import lined, mitred, narrowed, weighted
 from .step import Step
 
 
@@ -34,12 +35,14 @@ def side_steps(plan: Plan) -> Iterator[Step]:
             "edge, each other so that every inner piece is "
             f"{plain(plan, plan.width + 2 * plan.figures['side_allowance'].value)} wide. {hems}",
             "bought",
+            view=narrowed(plan),
         )
         return
     yield Step(
         "Narrow",
         f"Cut the panel {cut} wide, along the grain, measured from its {kept_edge(plan.spec)} edge as seen from the "
         f"front, which stays. {hems}",
+        view=narrowed(plan),
     )
 
 
@@ -73,6 +76,7 @@ def corner_steps(plan: Plan) -> Iterator[Step]:
             "from the raw edge. Lay the mitre card for that corner on the creases, mark its dashed line, fold the "
             f"corner in along it, press, turn both hems again and pin them: their edges meet in a seam "
             f"{seams} long.{beside_old} {cut}",
+            view=mitred(plan, plan.mitres[0]),
             uses=("mitre card",),
         )
     if "weights" in plan.counts:
@@ -83,6 +87,7 @@ def corner_steps(plan: Plan) -> Iterator[Step]:
             f"Sew {plural(plan.counts['weights'], 'weight')} into pockets cut {wide} wide and {long} "
             "long and folded in half; hang one inside the hem at each corner"
             f"{between if plan.counts['weights'] > 2 else ','} sewn to the hem and not to the front.",
+            view=weighted(plan),
         )
 
 
@@ -105,4 +110,5 @@ def lining_steps(plan: Plan) -> Iterator[Step]:
         f"Cut the lining {cut} and {plain(plan, plan.figures['lining_width'].value)} wide when hemmed at its sides. "
         f"Turn up a hem of {plain(plan, lining.hem)} with {plain(plan, lining.turn_under)} turned under; its edge "
         f"must hang {plain(plan, plan.figures['lining_above'].value)} above the panel's. Sew it in under the heading.",
+        view=lined(plan),
     )

@@ -15,6 +15,9 @@ from ..templates.places import place_of
 from ..templates.said import plain
 from .cautions import BLADES, HEAT
 from .ends import apart, ends
+from .pictures.before_the_cut import cut, lines, look, pins
+from .pictures.finishing import let_down
+from .pictures.ready import bars, taping
 from .step import Stage, Step
 
 
@@ -30,6 +33,7 @@ def getting_ready(plan: Plan, choices: Choices) -> Stage:
                 "without a correction is still a little out, write what its bars measure under [printer] and make the "
                 "kit again.",
                 "once",
+                view=bars(),
             ),
             Step(
                 "Templates",
@@ -39,6 +43,7 @@ def getting_ready(plan: Plan, choices: Choices) -> Stage:
                 "length over two or three joins, and the whole, must be right within what stands beside it. Glue "
                 "every card and cut gauge to card.",
                 "once",
+                view=taping(),
             ),
         ),
     )
@@ -74,6 +79,7 @@ def _measuring(plan: Plan) -> Iterator[Step]:
         f"will be kept and without weights, until it has settled. Mark {line.the} with pins at both edges and in the "
         "middle, where it is not marked yet.",
         "bought",
+        view=pins(plan),
     )
     spec, found = plan.spec, [_width(plan), *(_floor(plan, *each) for each in _checked(plan))]
     if spec.drop.rod_to_floor is not None:
@@ -91,6 +97,7 @@ def _measuring(plan: Plan) -> Iterator[Step]:
             "Mark the old bottom edge with a thread, unpick the old hem and press it flat: the cut line comes on it. "
             "From here on the thread is the old bottom edge; the pins stay in.",
             "bought",
+            view=let_down(plan),
         )
 
 
@@ -111,7 +118,7 @@ def marking_the_lines(plan: Plan) -> Stage:
             "bottom edge at both edges. Join the marks right across with a long rule."
         )
     text = f"Lay the panel flat, back towards you. Lay the cut gauge's {name} mark line on {pins}"
-    return Stage("Mark", (Step("Lines", text, "bought", uses=("cut gauge",)),))
+    return Stage("Mark", (Step("Lines", text, "bought", view=lines(plan), uses=("cut gauge",)),))
 
 
 def looking(plan: Plan) -> Stage:
@@ -121,7 +128,7 @@ def looking(plan: Plan) -> Stage:
         f"Before anything is cut, hang {each} panel again by {_hung_by(plan)} and let it settle. {_stands(plan)}. "
         "If it does not, do not cut: mark it again."
     )
-    return Stage("Hang and look", (Step("Look", text, "bought"),))
+    return Stage("Hang and look", (Step("Look", text, "bought", view=look(plan)),))
 
 
 def _stands(plan: Plan) -> str:
@@ -157,7 +164,7 @@ def cutting(plan: Plan) -> Stage:
     keep = f" Keep the offcuts for the {pieces.pieces.thing}s." if pieces and pieces.strips_unpicked else ""
     return Stage(
         "Stop and check before you cut",
-        (Step("Cut", f"When they agree, cut on the cut line. Take the pins out.{keep}", "bought"),),
+        (Step("Cut", f"When they agree, cut on the cut line. Take the pins out.{keep}", "bought", cut(plan)),),
         (BLADES,),
         (
             Paragraph(

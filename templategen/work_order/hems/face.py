@@ -9,6 +9,7 @@ from typing import Any, Generic, TypeVar
 from ...planning import Plan
 from ...planning.plan import HemPlan
 from ...templates.said import plain
+from ..pictures.hem_folds import sewn
 from ..step import Step
 
 P = TypeVar("P", bound=HemPlan)
@@ -22,6 +23,7 @@ def stitched(plan: Plan, hem: HemPlan) -> tuple[Step, ...]:
             "Sew",
             f"Stitch the hem {plain(plan, hem.stitch_line)} above the finished edge. Take the pins out as you come to "
             "them, and count them: as many must come out as went in.",
+            view=sewn(plan, hem),
         ),
         Step("Press", "The finished hem once more, from the back."),
     )

@@ -8,6 +8,7 @@ from ...lengths import Length
 from ...planning import Plan
 from ...planning.hems.sewn_on import SewnOnPlan
 from ...templates.said import plain
+from ..pictures.hem_of_other_cloth import bordered, bordered_single, faced, halved, pressed
 from ..step import Step
 from .face import CARD, HemWork
 
@@ -20,6 +21,7 @@ def facing_steps(plan: Plan, hem: SewnOnPlan) -> Iterator[Step]:
         f"Cut {_strips(plan, hem)}. Press a fold {plain(plan, hem.turn_under)} deep along one long "
         f"edge{' of each' if plan.panels > 1 else ''}, by the hem gauge card, and turn the ends in.",
         "once",
+        view=pressed(plan, hem),
         uses=CARD,
     )
     yield Step(
@@ -27,6 +29,7 @@ def facing_steps(plan: Plan, hem: SewnOnPlan) -> Iterator[Step]:
         f"Sew the facing's other edge to the panel's bottom edge, right sides together, {plain(plan, hem.seam)} from "
         "the edges. Turn it to the back, the seam just behind the edge, press, and pin it "
         f"{plain(plan, hem.depth)} up.",
+        view=faced(plan, hem),
     )
 
 
@@ -40,12 +43,14 @@ def border_steps(plan: Plan, hem: SewnOnPlan) -> Iterator[Step]:
         f"Cut {_strips(plan, hem)}. Press {'each' if plan.panels > 1 else 'it'} in half lengthwise, right side out, "
         f"and press {plain(plan, hem.seam)} of one long edge under.",
         "once",
+        view=halved(plan, hem),
     )
     yield Step(
         "Hem",
         f"Sew the border's flat edge to the panel's bottom edge, right sides together, {plain(plan, hem.seam)} from "
         f"the edges. Fold it down: it must come {plain(plan, hem.depth)} below the seam. Turn the ends in and pin "
         "the pressed edge over the seam at the back.",
+        view=bordered(plan, hem),
     )
 
 
@@ -58,6 +63,7 @@ def _single_border(plan: Plan, hem: SewnOnPlan, own: Length) -> Iterator[Step]:
         "the edges. Neaten both edges of the seam together, press them up, and turn the ends in. Turn the lower edge "
         f"up twice, {plain(plan, own)} each time, by the hem gauge card: the border must be {plain(plan, hem.depth)} "
         "deep. Pin its hem.",
+        view=bordered_single(plan, hem),
         uses=CARD,
     )
 

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from ...planning import Plan
 from ...planning.hems.single_fold import SingleFoldPlan
 from ...templates.said import plain
+from ..pictures.hem_folds import sewn, turned_once
 from ..step import Step
 from .face import CARD, HemWork, stitched
 
@@ -25,6 +26,7 @@ def steps(plan: Plan, hem: SingleFoldPlan) -> Iterator[Step]:
         "Hem",
         "Lay the hem gauge card's base edge on the raw edge, mark the fold-to line, bring the raw edge to the mark, "
         f"press a hem {plain(plan, hem.depth)} deep, and pin it{'' if hem.bonded else ' by the tape'}.",
+        view=turned_once(plan, hem),
         uses=CARD,
     )
 
@@ -38,6 +40,7 @@ def sewing(plan: Plan, hem: SingleFoldPlan) -> tuple[Step, ...]:
             "Bond",
             f"Lay the web under the raw edge, its lower edge {plain(plan, hem.stitch_line)} above the finished edge. "
             "Take the pins out and count them: as many must come out as went in. Bond it as the web's maker says.",
+            view=sewn(plan, hem),
         ),
     )
 
