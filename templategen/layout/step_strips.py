@@ -122,7 +122,8 @@ def _(block: Pictures, width: float, sizes: Sizes) -> Iterator[Strip]:
         room = width - _GUTTER * (len(block.views) - 1)
         parts = [room * each.width / sum(other.width for other in alone) for each in alone]
         beside = [set_view(v, part, sizes.small, tallest) for v, part in zip(block.views, parts, strict=True)]
-        if all(each.height >= _NEARLY * whole.height for each, whole in zip(beside, alone, strict=True)):
+        fits = all(each.width <= part for each, part in zip(beside, parts, strict=True))
+        if fits and all(each.height >= _NEARLY * whole.height for each, whole in zip(beside, alone, strict=True)):
             lefts = [sum(parts[:i]) + i * _GUTTER for i in range(len(parts))]
             yield _row(block.views, beside, lefts, parts, sizes)
             return
