@@ -53,6 +53,8 @@ class Points:
     """Short things that belong together, in no order: what is got ready."""
 
     rows: tuple[str, ...]
+    name: str = ""
+    """What they are, where the heading above them does not say it."""
 
 
 @dataclass(frozen=True, slots=True)

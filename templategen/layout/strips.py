@@ -79,15 +79,17 @@ class Strip:
 
 
 def strips_of(blocks: Sequence[Block], width: float, sizes: Sizes) -> list[Strip]:
-    """Blocks set in this width, in mm, as strips to be put one below the other; what is remarked before a step stays
-    with it."""
+    """Blocks set in this width, in mm, as strips to be put one below the other.
+
+    What is remarked before a step stays with it, and so does what is to be written down before it.
+    """
     found: list[list[Strip]] = []
-    before_a_step = False
+    leads = False
     for block in reversed(blocks):
         each = list(strips(block, width, sizes))
-        if before_a_step and isinstance(block, Remark):
+        if leads and not isinstance(block, Step):
             each[-1] = replace(each[-1], keep_with_next=True)
-        before_a_step = isinstance(block, Step) or (before_a_step and isinstance(block, Remark))
+        leads = isinstance(block, Step | Blanks) or (leads and isinstance(block, Remark))
         found.append(each)
     return [strip for each in reversed(found) for strip in each]
 
@@ -142,11 +144,16 @@ def _(block: Remark, width: float, sizes: Sizes) -> Iterator[Strip]:
 
 @strips.register
 def _(block: Numbers, width: float, sizes: Sizes) -> Iterator[Strip]:
-    if block.name:
-        height, items = lines_of(block.name, sizes.body, 0, width, bold=True)
-        yield Strip(height + 2.4, tuple(moved(item, 0, -1.6) for item in items), True)
+    yield from _named(block.name, width, sizes)
     for row in block.rows:
         yield _number_row(row, width, sizes)
+
+
+def _named(name: str, width: float, sizes: Sizes) -> Iterator[Strip]:
+    """What the rows below are, where that is said."""
+    if name:
+        height, items = lines_of(name, sizes.body, 0, width, bold=True)
+        yield Strip(height + 2.4, tuple(moved(item, 0, -1.6) for item in items), True)
 
 
 def _number_row(row: NumberRow, width: float, sizes: Sizes) -> Strip:
@@ -179,14 +186,14 @@ def _(block: Blanks, width: float, sizes: Sizes) -> Iterator[Strip]:
     """A line to write on for each thing to be measured, up to as many as there is room for."""
     beside = width >= _SIDE_BY_SIDE * sizes.body
     value_at, end, left = (width * 0.41, width * 0.64 - 2, width * 0.64) if beside else (width * _VALUE_AT, width, 0.0)
-    for row in block.rows:
+    for i, row in enumerate(block.rows):
         height, items = _beside(row, value_at, end, sizes)
         base = -sizes.body * LEADING * 0.75 - 0.4
         if not beside:
             base -= height + 2.0
             height += _TO_WRITE_ON * sizes.grown
         places = _places(min(block.times, MOST_BLANKS), left, width, base, sizes)
-        yield Strip(max(height, 7.0) + 1.0, (*items, *places))
+        yield Strip(max(height, 7.0) + 1.0, (*items, *places), i + 1 < len(block.rows))
 
 
 def _places(count: int, start: float, end: float, base: float, sizes: Sizes) -> Iterator[Item]:
@@ -243,6 +250,7 @@ def _(block: Gate, width: float, sizes: Sizes) -> Iterator[Strip]:
 @strips.register
 def _(block: Points, width: float, sizes: Sizes) -> Iterator[Strip]:
     """A short dash before each; side by side in two columns where they are wide enough."""
+    yield from _named(block.name, width, sizes)
     count = 2 if width / 2 >= _TWO_COLUMNS * sizes.body / 2 else 1
     each, indent = width / count, 4.0 * sizes.grown
     for i in range(0, len(block.rows), count):

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from ..planning import Plan
 from ..templates.said import plain
 from .pictures.finishing import tucked
+from .pictures.hem_folds import let_down_later
 from .step import Step
 
 
@@ -30,11 +31,14 @@ def letting_out(plan: Plan) -> Iterator[Step]:
         return
     if plan.shrinkage.carried_in == "tuck":
         yield Step(
-            "Let out", "When it has been washed and has shrunk: take out the tuck's stitches and press its lines flat."
+            "Let out",
+            "When it has been washed and has shrunk: take out the tuck's stitches and press its lines flat.",
+            view=tucked(plan),
         )
         return
     yield Step(
         "Let down",
         "When it has been washed and has shrunk: unpick the hem, hang the panel, pin the hem anew, "
         f"{plain(plan, plan.shrinkage.hem_depth)} deep, and stitch it.",
+        view=let_down_later(plan),
     )

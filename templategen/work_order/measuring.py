@@ -17,6 +17,7 @@ from .cautions import BLADES, HEAT
 from .ends import apart, ends
 from .pictures.before_the_cut import cut, lines, look, pins
 from .pictures.finishing import let_down
+from .pictures.hung import checked
 from .pictures.ready import bars, taping
 from .step import Stage, Step
 
@@ -90,6 +91,7 @@ def _measuring(plan: Plan) -> Iterator[Step]:
         f"Measure with a steel or wooden rule: {said}. If one is off by more than {_tolerance(plan)}, put it right in "
         "the measurements and make the kit again.",
         "bought",
+        view=checked(plan),
     )
     if unpicks(plan):
         yield Step(

@@ -20,6 +20,7 @@ from .finishing import corner_steps, lining_steps, side_steps
 from .headings import HEADING_WORK
 from .hems import HEM_WORK
 from .measuring import cutting, getting_ready, looking, marking_the_lines, measuring, unpicks
+from .pictures.hung import measured, off
 from .step import Stage, Step
 from .top import refolding
 
@@ -94,7 +95,7 @@ def _hanging(plan: Plan) -> Stage:
     step = Step(
         "On the rod",
         " ".join(filter(None, said)),
-        view=work.on_the_rod(plan, plan.heading),
+        view=work.on_the_rod(plan, plan.heading) or measured(plan),
         uses=work.holding(plan.heading),
     )
     return Stage("Hang", (step,), hanging_cautions(plan))
@@ -107,7 +108,7 @@ def _adjusting(plan: Plan, several_windows: bool) -> Stage:
         f"Off by more than {far} anywhere? Then templategen adjust SPEC{window} --stitched --hangs \"left {near} low, "
         'middle good, right good" says what to do with the least unpicking; write in it what you measured.'
     )
-    return Stage("Adjust", (Step("Adjust", text),))
+    return Stage("Adjust", (Step("Adjust", text, view=off(plan)),))
 
 
 def step_count(stages: tuple[Stage, ...]) -> int:

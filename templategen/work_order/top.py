@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from ..planning import Plan
 from ..templates.said import plain
-from .pictures.top import folded
+from .pictures.top import folded, let_down
 from .step import Step
 
 
@@ -25,6 +25,7 @@ def refolding(plan: Plan, holds_the_fold: bool) -> Iterator[Step]:
         yield Step(
             "Let down",
             "Unpick the stitching of the old top, let it down and press it flat: its raw edge is now the top.",
+            view=let_down(plan),
         )
     if not top.needed:
         yield Step("Neaten", "Bind or zigzag the raw edge of the top closely: the new heading does not fold it over.")

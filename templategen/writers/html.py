@@ -159,6 +159,8 @@ def _table(name: str, heads: Sequence[str], body: Element, page: Page, kind: str
 
 @_elements.register
 def _(each: Points, page: Page) -> Iterator[Element]:
+    if each.name:
+        yield block("p", element("b", tied(each.name)))
     yield block("ul", "\n", *(block("li", tied(row)) for row in each.rows))
 
 

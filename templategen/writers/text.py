@@ -74,6 +74,8 @@ def _(block: Remark) -> Iterator[str]:
 
 @_lines.register
 def _(block: Points) -> Iterator[str]:
+    if block.name:
+        yield f"{block.name}:"
     for row in block.rows:
         yield from _wrap(row, "- ", "  ")
     yield ""

@@ -9,7 +9,7 @@ from typing import Any, Generic, TypeVar
 from ...planning import Plan
 from ...planning.plan import HemPlan
 from ...templates.said import plain
-from ..pictures.hem_folds import sewn
+from ..pictures.hem_folds import pressed, sewn
 from ..step import Step
 
 P = TypeVar("P", bound=HemPlan)
@@ -25,7 +25,7 @@ def stitched(plan: Plan, hem: HemPlan) -> tuple[Step, ...]:
             "them, and count them: as many must come out as went in.",
             view=sewn(plan, hem),
         ),
-        Step("Press", "The finished hem once more, from the back."),
+        Step("Press", "The finished hem once more, from the back.", view=pressed(plan, hem)),
     )
 
 

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from ...planning import Plan
 from ...planning.hems.single_fold import SingleFoldPlan
 from ...templates.said import plain
-from ..pictures.hem_folds import sewn, turned_once
+from ..pictures.hem_folds import sewn, taped, turned_once
 from ..step import Step
 from .face import CARD, HemWork, stitched
 
@@ -21,6 +21,7 @@ def steps(plan: Plan, hem: SingleFoldPlan) -> Iterator[Step]:
             "Tape",
             "Lay the hem tape over the raw edge, on the right side, half of it beyond, its ends turned under, and sew "
             "it along the edge.",
+            view=taped(plan, hem),
         )
     yield Step(
         "Hem",

@@ -43,7 +43,7 @@ def job_needs(job: JobPlan, drawings: Sequence[Drawing], printed: OnPaper | None
     blocks: list[Block] = [Heading(TITLE), Numbers(rows, "To have at hand")]
     if seams:
         blocks.append(Numbers(tuple(seam_rows(tape, seams)), "Every seam that is sewn"))
-    return [*blocks, Points(tuple(dict.fromkeys([*tools, *template_tools(drawings)])))]
+    return [*blocks, Points(tuple(dict.fromkeys([*tools, *template_tools(drawings)])), "Tools")]
 
 
 def seam_rows(tape: Tape, seams: Sequence[Seam]) -> Iterator[NumberRow]:

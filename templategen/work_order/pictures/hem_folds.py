@@ -117,3 +117,88 @@ def sewn(plan: Plan, hem: HemPlan) -> View:
         shapes=tuple(shapes),
         notes=tuple(notes),
     )
+
+
+def pressed(plan: Plan, hem: HemPlan) -> View:
+    """The finished hem under the iron."""
+    deep = mm(hem.depth)
+    turn = mm(hem.turn_under) if isinstance(hem, DoubleFoldPlan) else 0.0
+    right = deep * (1 + TAIL)
+    gap = right * GAP
+    sole = (2 * gap if turn else gap) + gap
+    left, end, tall = deep * 0.15, deep * 0.85, deep * 0.34
+    back, front = (end, sole + tall * 0.4), (left + tall * 0.9, sole + tall * 0.55)
+    iron = ((left, sole), (end, sole), back, front, (left, sole))
+    handle = (back, (end, sole + tall), (left + tall, sole + tall), front)
+    shapes: list[Shape] = [
+        *_after(deep, min(turn, deep), 0.0, gap, right),
+        Stroke(LineType.MARK, iron),
+        Stroke(LineType.MARK, handle),
+        going_on(right, 0.0, gap),
+        Stroke(LineType.THIN, ((-deep * 0.1, -gap), (right, -gap))),
+    ]
+    return View(
+        title="The hem pressed, cut across",
+        spoken="The finished hem lies on the board, its back up, and the iron is set down on it.",
+        shapes=tuple(shapes),
+        notes=(
+            Label("iron, dry", (end, sole + tall * 0.6)),
+            Label("finished edge", (0, gap if turn else gap / 2), "left"),
+            back_up(0, right, 0.0),
+        ),
+    )
+
+
+def taped(plan: Plan, hem: SingleFoldPlan) -> View:
+    """The tape on the raw edge, on the right side of the cloth."""
+    deep = mm(hem.depth)
+    half, right = deep * TAPE, deep
+    gap = right * GAP
+    return View(
+        title="The tape, cut across",
+        spoken=(
+            "The cloth cut across, its front up, the raw edge on the left. The tape lies over the raw edge, half of it "
+            "beyond, and is sewn to the cloth close to the edge."
+        ),
+        shapes=(
+            layer((0, 0), (right, 0)),
+            Stroke(LineType.TRIM, ((-half, gap), (half, gap))),
+            stitches(half * 0.5, 0, gap, gap),
+            going_on(right, 0, gap),
+        ),
+        notes=(
+            Label("tape", (-half, gap), "left"),
+            Label("raw edge", (0, 0), "left"),
+            Label("stitching", (half * 0.5, gap * 1.8)),
+            Label("front, up", (right * 0.82, 0)),
+        ),
+    )
+
+
+def let_down_later(plan: Plan) -> View:
+    """The hem as it is folded once the panel has shrunk."""
+    assert plan.shrinkage is not None, "cloth is carried for shrinkage"
+    now, later = mm(plan.hem.depth), mm(plan.shrinkage.hem_depth)
+    turn = mm(plan.hem.turn_under) if isinstance(plan.hem, DoubleFoldPlan) else 0.0
+    right = max(now, later) * (1 + TAIL)
+    gap = right * GAP
+    low = -9 * gap
+    return View(
+        title="The hem, before and after it is let down",
+        spoken=(
+            f"The hem cut across, its back up. Above: as it is sewn now, {figure(plan, plan.hem.depth)} deep. Below: "
+            f"as it is pinned once the panel has been washed, {figure(plan, plan.shrinkage.hem_depth)} deep."
+        ),
+        shapes=(
+            *_after(now, min(turn, now), 0.0, gap, right),
+            *_after(later, min(turn, later), low, gap, right),
+            going_on(right, 0, gap),
+            going_on(right, low, gap),
+        ),
+        notes=(
+            Span(figure(plan, plan.hem.depth), 0, now, 2 * gap, "above"),
+            Span(figure(plan, plan.shrinkage.hem_depth), 0, later, low, "below"),
+            Label("now", (right * 0.95, 0)),
+            Label("once it is washed", (right * 0.95, low)),
+        ),
+    )

@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from ...document.view import Circle, Label, Shape, Span, Stroke, View, Within
 from ...drawing import LineType
+from .cloth import broken
 from .signs import arc, box
 
 
 def bars() -> View:
     """A sheet with its two bars, and a rule laid along one of them."""
-    wide, high, across, along = 216.0, 279.0, (12.0, 112.0), (60.0, 160.0)
+    wide, high, across, along = 216.0, 150.0, (12.0, 112.0), (36.0, 136.0)
     shapes: list[Shape] = [
-        box(LineType.MARK, (0, 0), (wide, high)),
+        Stroke(LineType.MARK, ((0, high), (0, 0), (wide, 0), (wide, high))),
+        broken(0, wide, high, 3.0),
         *_bar((across[0], 14.0), (across[1], 14.0)),
         *_bar((202.0, along[0]), (202.0, along[1])),
         box(LineType.CUT, (6.0, 17.0), (172.0, 34.0)),
@@ -21,16 +23,16 @@ def bars() -> View:
     return View(
         title="A sheet and its two bars",
         spoken=(
-            "A printed sheet. At its foot a bar runs across, at its right edge one runs along. A steel rule is laid "
-            "along the lower one, its zero on the bar's end: each bar must be 100 mm long."
+            "The lower part of a printed sheet. At its foot a bar runs across, at its right edge one runs along. A "
+            "steel rule is laid along the lower one, its zero on the bar's end: each bar must be 100 mm long."
         ),
         shapes=tuple(shapes),
         notes=(
             Span("100 mm", *across, 0, "below"),
-            Label("bar along the sheet", (202.0, 110.0)),
+            Label("bar along the sheet", (202.0, 90.0)),
             Label("steel rule", (172.0, 25.0)),
             Label("bar across the sheet", (112.0, 14.0)),
-            Within("sheet", (20.0, 150.0), (180.0, 260.0)),
+            Within("sheet", (20.0, 60.0), (180.0, 130.0)),
         ),
     )
 

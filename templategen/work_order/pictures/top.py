@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
-from ...document.view import Label, Note, Rise, Shape, View
+from ...document.view import Label, Note, Rise, Shape, Stroke, View
+from ...drawing import LineType
 from ...planning import Plan
-from .cloth import APART, TAIL, doubled, front_and_back
-from .signs import figure, mm
+from ...planning.doubled import doubled_now, turned_now
+from .cloth import APART, TAIL, broken, doubled, front_and_back
+from .signs import across, figure, mm
 
 
 def folded(plan: Plan) -> View:
@@ -31,4 +33,28 @@ def folded(plan: Plan) -> View:
         ),
         shapes=tuple(shapes),
         notes=tuple(notes),
+    )
+
+
+def let_down(plan: Plan) -> View:
+    """The old top unpicked and flat, the back towards you."""
+    was = doubled_now(plan.spec) + turned_now(plan.spec)
+    deep = max(mm(was), 10.0)
+    wide, low = deep * 3, -deep * 2.2
+    return View(
+        title="The old top let down, the back towards you",
+        spoken=(
+            "The panel's top, its back towards you, the old top unpicked and flat. The raw edge is now the top; the "
+            f"old top edge shows as a crease {figure(plan, was)} below it."
+        ),
+        shapes=(
+            Stroke(LineType.CUT, ((0, low), (0, 0), (wide, 0), (wide, low))),
+            broken(0, wide, low, deep * 0.08),
+            across(LineType.THIN, 0, wide, -deep),
+        ),
+        notes=(
+            Rise(figure(plan, was), -deep, 0, 0, "left"),
+            Label("raw edge", (wide, 0)),
+            Label("crease: the old top edge", (wide, -deep)),
+        ),
     )
