@@ -94,6 +94,9 @@ LEAST_HEM = inches(1)
 WEB_WIDTH = inches("3/4")
 """Width of bonding web, and half of the hem at the most: our choice, because it is sold about that wide."""
 
+HEM_TAPE = inches("1/2")
+"""Width of hem tape, of which half lies beyond the raw edge: common practice, no source; it is sold about that wide."""
+
 FACING_SEAM = inches("1/2")
 """Seam that joins a facing to the bottom edge: our choice, because curtain seams are usually that wide."""
 

@@ -271,6 +271,13 @@ def test_a_border_of_single_cloth_is_cut_for_its_own_hem() -> None:
         job({"hem.style": "border", "hem.turn_under": None, "hem.own_hem": "2 1/16 in"})
 
 
+def test_a_taped_hem_is_stitched_through_the_half_of_the_tape_that_lies_beyond_the_raw_edge() -> None:
+    """Tape 1/2 in wide, half of it beyond the edge that comes 4 in up: the row in the middle of that half, at 4 1/8."""
+    plan = with_hem("single fold with tape")
+    assert plan.hem.stitch_line == inches("33/8")
+    assert "beyond it, on the tape's free half" in plan.figures["stitch_line"].working
+
+
 def test_a_bonded_hem_is_held_at_its_raw_edge() -> None:
     """Web 3/4 in wide along the raw edge, which comes 4 in up; in a hem 1 in deep half of it."""
     assert with_hem("single fold with tape", held_by="bonding").hem.stitch_line == inches("13/4")

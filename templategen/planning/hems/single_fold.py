@@ -7,13 +7,13 @@ from dataclasses import dataclass
 from ...lengths import Length, Tape
 from ...spec import Spec
 from ...spec.hems import SingleFold
-from ..choices import LEAST_HEM, WEB_WIDTH
+from ..choices import HEM_TAPE, LEAST_HEM, WEB_WIDTH
 from ..figures import Figure, Notice
 from ..plan import GaugeLine, HemPlan
 from ..widths import made_count, made_width
 from ..wording import at_most, near, say, term
 from .double_fold import shallow
-from .face import HemKind, fold_to, stitch_line
+from .face import HemKind, fold_to
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -27,7 +27,8 @@ class SingleFoldPlan(HemPlan):
 def plan(spec: Spec, hem: SingleFold) -> SingleFoldPlan:
     """The raw edge comes to the top of the hem, and the tape over it or the web under it."""
     bonded = hem.held_by == "bonding"
-    stitches = hem.depth - min(WEB_WIDTH, hem.depth / 2) if bonded else stitch_line(hem.depth)
+    # The row that holds the hem goes through the tape's free half, beyond the raw edge, and through the panel.
+    stitches = hem.depth - min(WEB_WIDTH, hem.depth / 2) if bonded else hem.depth + HEM_TAPE / 4
     lines = (
         GaugeLine("hem depth", hem.depth, "fold"),
         GaugeLine("web's lower edge", stitches, "mark") if bonded else GaugeLine("stitching", stitches, "stitch"),
@@ -67,7 +68,7 @@ def figures(spec: Spec, hem: SingleFoldPlan) -> tuple[Figure, ...]:
             "stitch_line",
             line,
             hem.stitch_line,
-            f"up from the finished edge: hem {depth} {term(tape, -1, 'below its edge', hem.depth - hem.stitch_line)}",
+            f"up from the finished edge: hem {depth} {_beyond(tape, hem)}",
         ),
         Figure(
             "hem_tape",
@@ -77,6 +78,13 @@ def figures(spec: Spec, hem: SingleFoldPlan) -> tuple[Figure, ...]:
             + ("" if hem.bonded else ", and what is turned under at the ends"),
         ),
     )
+
+
+def _beyond(tape: Tape, hem: SingleFoldPlan) -> str:
+    """Where the row or the web lies from the raw edge, as a term of a sum."""
+    if hem.bonded:
+        return term(tape, -1, "below its edge", hem.depth - hem.stitch_line)
+    return term(tape, 1, "beyond it, on the tape's free half", hem.stitch_line - hem.depth)
 
 
 def notices(spec: Spec, hem: SingleFoldPlan) -> tuple[Notice, ...]:

@@ -16,12 +16,12 @@ P = TypeVar("P", bound=HemPlan)
 CARD = ("hem gauge card",)
 
 
-def stitched(plan: Plan, hem: HemPlan) -> tuple[Step, ...]:
-    """A row of stitching, and the hem pressed."""
+def stitched(plan: Plan, hem: HemPlan, by: str = "") -> tuple[Step, ...]:
+    """A row of stitching, ``by`` what it is held, and the hem pressed."""
     return (
         Step(
             "Sew",
-            f"Stitch the hem {plain(plan, hem.stitch_line)} above the finished edge. Take the pins out as you come to "
+            f"Stitch the hem{by} {plain(plan, hem.stitch_line)} above the finished edge. Take the pins out as you come to "
             "them, and count them: as many must come out as went in.",
             view=sewn(plan, hem),
         ),

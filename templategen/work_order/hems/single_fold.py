@@ -35,7 +35,7 @@ def steps(plan: Plan, hem: SingleFoldPlan) -> Iterator[Step]:
 def sewing(plan: Plan, hem: SingleFoldPlan) -> tuple[Step, ...]:
     """Stitched, or bonded."""
     if not hem.bonded:
-        return stitched(plan, hem)
+        return stitched(plan, hem, " by the free half of its tape,")
     return (
         Step(
             "Bond",

@@ -6,6 +6,7 @@ from ...document.view import Label, Note, Shape, Span, Stroke, View
 from ...drawing import LineType
 from ...lengths import Length
 from ...planning import Plan
+from ...planning.choices import HEM_TAPE
 from ...planning.hems.double_fold import DoubleFoldPlan
 from ...planning.hems.single_fold import SingleFoldPlan
 from ...planning.plan import HemPlan
@@ -33,8 +34,8 @@ def turned_once(plan: Plan, hem: SingleFoldPlan) -> View:
 
 
 NO_TURN = 0.0
-TAPE = 0.14
-"""Half the width of a hem tape as it is drawn, of the hem's depth: our choice, tapes differ."""
+TAPE = mm(HEM_TAPE) / 2
+"""Half the width of a hem tape."""
 
 
 def _fold(
@@ -53,7 +54,7 @@ def _fold(
     shapes: list[Shape] = [before, tick(deep, 0, gap * 1.3), over(-deep, deep, top + gap)]
     shapes += _after(deep, turn, low, gap, right)
     if taped:
-        half = deep * TAPE
+        half = TAPE
         shapes.append(Stroke(LineType.TRIM, ((-deep - half, -gap * 0.7), (-deep + half, -gap * 0.7))))
         shapes.append(Stroke(LineType.TRIM, ((deep - half, low + gap * 1.7), (deep + half, low + gap * 1.7))))
     notes: list[Note] = [
@@ -99,7 +100,7 @@ def sewn(plan: Plan, hem: HemPlan) -> View:
     layers = 2 * gap if turn else gap
     shapes: list[Shape] = [*_after(deep, min(turn, deep), 0.0, gap, right), stitches(row, 0.0, layers, gap)]
     if taped:
-        half = deep * TAPE
+        half = TAPE
         shapes.append(Stroke(LineType.TRIM, ((deep - half, gap * 1.7), (deep + half, gap * 1.7))))
     notes: list[Note] = [
         Span(figure(plan, hem.stitch_line), 0, row, layers, "above"),
@@ -152,7 +153,7 @@ def pressed(plan: Plan, hem: HemPlan) -> View:
 def taped(plan: Plan, hem: SingleFoldPlan) -> View:
     """The tape on the raw edge, on the right side of the cloth."""
     deep = mm(hem.depth)
-    half, right = deep * TAPE, deep
+    half, right = TAPE, max(deep, 4 * TAPE)
     gap = right * GAP
     return View(
         title="The tape, cut across",
