@@ -165,7 +165,7 @@ def test_what_is_several_is_not_called_it() -> None:
         said = _steps({"hem.style": "border", "hem.turn_under": None, "panel.count": panels, "drop.rod_to_floor": None})
         assert strips in said
         assert ("Hang each panel by" in said) == (panels > 1)
-    assert "Fold each lengthwise" in _steps(TABS) and "Press each tube" in _steps(TABS)
+    assert "Fold each strip lengthwise" in _steps(TABS) and "Press each tube" in _steps(TABS)
     assert "the rod by its rings" in _steps(RINGS)
     assert "the rod by its clips" in _steps({**RINGS, "heading.held_by": "clips"})
 
