@@ -54,6 +54,7 @@ def set_view(view: View, width: float, size: float, tallest: float = 110.0) -> S
         if over <= 0 or scale * wide < 2:
             break
         fits = max((wide * scale - float(over)) / wide, scale * 0.5)
+        scale, said = next(scales)  # one step at least: a hair too wide may round to no step at all
         while scale > fits:
             scale, said = next(scales)
         scales = _from(scale, said, scales)
