@@ -145,6 +145,10 @@ def test_a_picture_a_hair_too_wide_is_set_all_the_same() -> None:
     low = -41.016
     plate = Stroke(LineType.CUT, ((0, low), (0, 0), (wide, 0), (wide, low)))
     boxes = [Stroke(LineType.MARK, ((-14.52222222222222, 0), (132.93888888888887, low / 2)))]
-    notes = (Span("142 mm +", 0, wide, low), Span("1 mm", 0, 1.0, 0, "above"), Span("25 mm", wide - 25, wide, 0, "above"))
+    notes = (
+        Span("142 mm +", 0, wide, low),
+        Span("1 mm", 0, 1.0, 0, "above"),
+        Span("25 mm", wide - 25, wide, 0, "above"),
+    )
     setting = set_view(View("", "", (plate, *boxes), notes), 185.0, 18.0, 124.0)
     assert setting.width <= 185.01
