@@ -156,3 +156,18 @@ def test_only_a_place_that_is_marked_is_named_though_there_are_thousands() -> No
     marked = [item.x1 for item in setting.items if isinstance(item, Line) and item.kind is LineType.MARK]
     assert len(named) > 5 and len(marked) < 250
     assert all(min(abs(x - mark) for mark in marked) < 1.7 for x in named)
+
+
+def test_a_picture_a_hair_too_wide_is_set_all_the_same() -> None:
+    """What it is too wide by may be less than the scale's own last digit."""
+    wide = 142.41666666666666
+    low = -41.016
+    plate = Stroke(LineType.CUT, ((0, low), (0, 0), (wide, 0), (wide, low)))
+    boxes = [Stroke(LineType.MARK, ((-14.52222222222222, 0), (132.93888888888887, low / 2)))]
+    notes = (
+        Span("142 mm +", 0, wide, low),
+        Span("1 mm", 0, 1.0, 0, "above"),
+        Span("25 mm", wide - 25, wide, 0, "above"),
+    )
+    setting = set_view(View("", "", (plate, *boxes), notes), 185.0, 18.0, 124.0)
+    assert setting.width <= 185.01

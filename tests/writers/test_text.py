@@ -10,6 +10,7 @@ import pytest
 from templategen import kit_files, make_plan, read_spec
 from templategen.document.blocks import (
     Blanks,
+    Block,
     Figure,
     Finding,
     Findings,
@@ -25,7 +26,8 @@ from templategen.document.blocks import (
     Step,
 )
 from templategen.document.view import View
-from templategen.drawing import capitalised
+from templategen.drawing import LARGE, USUAL, Look, Text, capitalised
+from templategen.layout.strips import Sizes, strips_of
 from templategen.writers.text import WIDTH, text
 from tests.work_order.said import words
 
@@ -38,11 +40,41 @@ def test_every_word_is_there_in_lines_that_fit(name: str) -> None:
     told = text(blocks)
     assert all(len(line) <= WIDTH for line in told.splitlines())
     flat = " ".join(told.split())
-    for block in blocks:
+    for said in (each for block in blocks for each in said_by(block)):
+        assert " ".join(said.split()) in flat
+
+
+def said_by(block: Block) -> list[str]:
+    """All that a block says, in words."""
+    match block:
+        case Numbers(rows=rows) | Blanks(rows=rows):
+            return [f"{row.label}: {row.value}" for row in rows]
+        case Pictures(views=views):
+            return [view.spoken for view in views]
+        case Points(rows=points):
+            return list(points)
+        case Lines(words=word):
+            return [word]
+        case Step(title=title, text=sentence, view=view):
+            return [title, sentence, *([view.spoken] if view else [])]
+        case Heading() | Paragraph() | Remark() | Gate():
+            return [block.text]
+    raise TypeError(block)
+
+
+@pytest.mark.parametrize("look", [USUAL, LARGE], ids=["usual", "large print"])
+@pytest.mark.parametrize("name", ["east-window", "childrens-corner", "local-history-room"])
+def test_paper_says_what_the_text_says(name: str, look: Look) -> None:
+    """Word for word, block by block; a picture is seen there, and not told."""
+    for block in words(make_plan(read_spec((EXAMPLES / name / "spec.toml").read_text()))):
+        items = [item for strip in strips_of([block], 185.0, Sizes(11, 9, 20, 13).seen(look)) for item in strip.items]
+        flat = " ".join(item.text for item in items if isinstance(item, Text)).replace("\N{NO-BREAK SPACE}", " ")
         if isinstance(block, Numbers | Blanks):
-            assert all(f"{row.label}: {row.value}" in flat for row in block.rows)
-        else:
-            assert " ".join(block.text.split()) in flat
+            assert all(word in flat for row in block.rows for word in f"{row.label} {row.value}".split())
+        elif isinstance(block, Step):
+            assert f"{block.title} {block.text}" in flat
+        elif not isinstance(block, Pictures):
+            assert all(said.replace("\N{NO-BREAK SPACE}", " ") in flat for said in said_by(block))
 
 
 @pytest.mark.parametrize("name", ["east-window", "childrens-corner", "local-history-room"])
