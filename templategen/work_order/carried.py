@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from ..planning import Plan
 from ..templates.said import plain
 from .pictures.finishing import tucked
-from .pictures.hem_folds import let_down_later
+from .pictures.hem_done import let_down_later
 from .step import Step
 
 

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from ...planning import Plan
 from ...planning.hems.double_fold import DoubleFoldPlan
 from ...templates.said import plain
-from ..pictures.hem_folds import turn_under, turned_up
+from ..pictures.hem_folds import hem_turned_up, turn_under
 from ..step import Step
 from .face import CARD, HemWork
 
@@ -25,7 +25,7 @@ def steps(plan: Plan, hem: DoubleFoldPlan) -> Iterator[Step]:
         "Hem",
         "Lay the card's base edge on that fold, mark fold-to line 2, bring the fold to the mark, press a hem "
         f"{plain(plan, hem.depth)} deep, and pin it.",
-        view=turned_up(plan, hem),
+        view=hem_turned_up(plan, hem),
         uses=CARD,
     )
 

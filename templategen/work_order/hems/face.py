@@ -9,7 +9,7 @@ from typing import Any, Generic, TypeVar
 from ...planning import Plan
 from ...planning.plan import HemPlan
 from ...templates.said import plain
-from ..pictures.hem_folds import pressed, sewn
+from ..pictures.hem_done import pressed, sewn
 from ..step import Step
 
 P = TypeVar("P", bound=HemPlan)

@@ -8,7 +8,7 @@ from ...lengths import Length
 from ...planning import Plan
 from ...planning.hems.sewn_on import SewnOnPlan
 from ...templates.said import plain
-from ..pictures.hem_of_other_cloth import bordered, bordered_single, faced, halved, pressed
+from ..pictures.hem_of_other_cloth import bordered, bordered_single, faced, halved, pressed, strip
 from ..step import Step
 from .face import CARD, HemWork
 
@@ -56,7 +56,7 @@ def border_steps(plan: Plan, hem: SewnOnPlan) -> Iterator[Step]:
 
 def _single_border(plan: Plan, hem: SewnOnPlan, own: Length) -> Iterator[Step]:
     """Strip, seam, its own hem."""
-    yield Step("Border", f"Cut {_strips(plan, hem)}.", "once")
+    yield Step("Border", f"Cut {_strips(plan, hem)}.", "once", view=strip(plan, hem))
     yield Step(
         "Hem",
         f"Sew the border's upper edge to the panel's bottom edge, right sides together, {plain(plan, hem.seam)} from "

@@ -7,7 +7,8 @@ from collections.abc import Iterator
 from ...planning import Plan
 from ...planning.hems.single_fold import SingleFoldPlan
 from ...templates.said import plain
-from ..pictures.hem_folds import sewn, taped, turned_once
+from ..pictures.hem_done import sewn
+from ..pictures.hem_folds import taped, turned_once
 from ..step import Step
 from .face import CARD, HemWork, stitched
 
