@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from ..planning import Plan
 from ..templates.said import plain
-from .pictures.finishing import tucked
+from .pictures.finishing import let_out, tucked
 from .pictures.hem_done import let_down_later
 from .step import Step
 
@@ -33,7 +33,7 @@ def letting_out(plan: Plan) -> Iterator[Step]:
         yield Step(
             "Let out",
             "When it has been washed and has shrunk: take out the tuck's stitches and press its lines flat.",
-            view=tucked(plan),
+            view=let_out(plan),
         )
         return
     yield Step(

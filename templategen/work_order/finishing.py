@@ -11,7 +11,8 @@ from ..planning.extras import lining_shorter
 from ..planning.sides import folded_twice
 from ..planning.widths import kept_edge
 from ..templates.said import plain
-from .pictures.finishing import lined, mitred, narrowed, weighted
+from .pictures.finishing import lined, weighted
+from .pictures.sides import hemmed, mitred, narrowed
 from .step import Step
 
 
@@ -33,17 +34,19 @@ def side_steps(plan: Plan) -> Iterator[Step]:
             "Split",
             f"Cut each panel in {sides.split}, from top to bottom along the grain: the first cut {cut} from a side "
             "edge, each other so that every inner piece is "
-            f"{plain(plan, plan.width + 2 * plan.figures['side_allowance'].value)} wide. {hems}",
+            f"{plain(plan, plan.width + 2 * plan.figures['side_allowance'].value)} wide.",
             "bought",
             view=narrowed(plan),
         )
+        yield Step("Side hems", hems, view=hemmed(plan))
         return
     yield Step(
         "Narrow",
         f"Cut the panel {cut} wide, along the grain, measured from its {kept_edge(plan.spec)} edge as seen from the "
-        f"front, which stays. {hems}",
+        f"front, which stays.",
         view=narrowed(plan),
     )
+    yield Step("Side hems", hems, view=hemmed(plan))
 
 
 def _top_opened(plan: Plan) -> str:

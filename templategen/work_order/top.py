@@ -6,7 +6,7 @@ from collections.abc import Iterator
 
 from ..planning import Plan
 from ..templates.said import plain
-from .pictures.top import folded, let_down
+from .pictures.top import cut_off, folded, let_down, neatened, turned_under
 from .step import Step
 
 
@@ -20,6 +20,7 @@ def refolding(plan: Plan, holds_the_fold: bool) -> Iterator[Step]:
             "Cut the top",
             f"Draw a line right across {plain(plan, cut)} below the panel's top edge, with a long rule, and cut on it. "
             "Unpick what is left of the old heading and take its loose layers away.",
+            view=cut_off(plan),
         )
     elif top.doubled:
         yield Step(
@@ -28,21 +29,27 @@ def refolding(plan: Plan, holds_the_fold: bool) -> Iterator[Step]:
             view=let_down(plan),
         )
     if not top.needed:
-        yield Step("Neaten", "Bind or zigzag the raw edge of the top closely: the new heading does not fold it over.")
+        yield Step(
+            "Neaten",
+            "Bind or zigzag the raw edge of the top closely: the new heading does not fold it over.",
+            view=neatened(),
+        )
         return
-    edge, first = "raw edge", ""
+    edge = "raw edge"
     if turn:
-        first = (
-            f"Draw a line {plain(plan, 2 * turn)} from the raw edge, bring the edge to it and press: "
-            f"{plain(plan, turn)} is turned under. "
+        yield Step(
+            "Turn the top under",
+            f"Draw a line {plain(plan, 2 * turn)} from the raw edge, on the back, bring the edge to it and press: "
+            f"{plain(plan, turn)} is turned under.",
+            view=turned_under(plan),
         )
         edge = "fold"
     held = "Pin it: the rows of the new heading hold it." if holds_the_fold else "Stitch it close to its lower edge."
     yield Step(
         "Fold the top",
-        f"The top is folded to the back. {first}Draw a line {plain(plan, 2 * top.needed)} from the {edge}, bring the "
+        f"The top is folded to the back. Draw a line {plain(plan, 2 * top.needed)} from the {edge}, bring the "
         f"{edge} to it and press: the top is {plain(plan, top.needed)} deep. {held} {_check(plan)}",
-        view=folded(plan),
+        view=folded(plan, holds_the_fold),
     )
 
 

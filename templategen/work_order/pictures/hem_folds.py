@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from ...document.view import Label, Note, Point, Rise, Shape, Stroke, View, Within
 from ...drawing import LineType
@@ -25,6 +25,7 @@ from .sections import (
     tick,
     turned_up,
     unit,
+    upside_down,
 )
 from .signs import across, figure, mm
 
@@ -53,6 +54,8 @@ class Fold:
     pinned: bool = False
     tape: float = 0.0
     """Half the width of the tape on the edge, in mm."""
+    top: bool = False
+    """Whether it is the panel's top that is folded."""
 
 
 def turn_under(plan: Plan, hem: DoubleFoldPlan) -> View:
@@ -103,9 +106,11 @@ def folding(plan: Plan, fold: Fold, title: str) -> View:
         *sides(second, outer, 2 * deep + 1.5 * u, top, u),
         Rise(figure(plan, fold.depth), deep, 2 * deep, outer, "right"),
         *([Label("pin", (outer + u, 2 * deep + (0.5 * fold.tape if fold.tape else -2.5 * u)))] if fold.pinned else []),
-        *numbered((FLAT * u / 2, second, third + gap / 2), 0.0, u),
     ]
-    return View(title=title, spoken=_folding_said(plan, fold), shapes=tuple(shapes), notes=tuple(notes))
+    view = View(title=title, spoken=_folding_said(plan, fold), shapes=tuple(shapes), notes=tuple(notes))
+    view = upside_down(view) if fold.top else view
+    numbers = numbered((FLAT * u / 2, second, third + gap / 2), -top if fold.top else 0.0, u)
+    return replace(view, notes=(*view.notes, *numbers))
 
 
 def _marked(plan: Plan, fold: Fold, deep: float, top: float, u: float) -> list[Shape]:

@@ -119,7 +119,6 @@ def _note_over(note: Note) -> Note:
         case Label(text, (x, y), side):
             return Label(text, (x, -y), side)
         case Within(text, (x1, y1), (x2, y2), side, at):
-            # Numbers stay below what they count: they are set by who turns the picture over.
             return Within(text, (x1, -y2), (x2, -y1), side, at and (at[0], -at[1]))
         case Rise(text, low, high, x, side):
             return Rise(text, -high, -low, x, side)
