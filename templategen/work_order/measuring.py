@@ -15,7 +15,7 @@ from ..templates.places import place_of
 from ..templates.said import plain
 from .cautions import BLADES, HEAT
 from .ends import apart, ends
-from .pictures.before_the_cut import cut, lines, look, pins
+from .pictures.before_the_cut import cut, lines, look, looked_at, pins
 from .pictures.finishing import let_down
 from .pictures.hung import checked
 from .pictures.ready import bars, taping
@@ -140,12 +140,11 @@ def _stands(plan: Plan) -> str:
     comes below the panel's own cloth, under a border, it is the cut line that is seen; where the panel ends above the
     floor there are no pins in it, and it is held against the floor.
     """
-    drop, line, panel = plan.drop, line_of(plan.spec), plan.spec.panel
+    drop, line = plan.drop, line_of(plan.spec)
     mark = drop.gauged[0]
     pins = f"the highest {line.name} pin" if drop.above_marks else f"the {line.name} pins"
-    what, height, below = "finish line", mark.finish, NOTHING
-    if mark.finish + panel.hem + panel.turn_under < NOTHING and mark.cut > mark.finish:
-        what, height, below = "cut line", mark.cut, mark.cut - mark.finish
+    what, height = looked_at(plan)
+    below = height - mark.finish
     stands = f"The {what} must stand {apart(plan, height - mark.floor, line.the if mark.floor < NOTHING else pins)}"
     moved = [
         f"{how} {plain(plan, abs(by))}"

@@ -1,4 +1,4 @@
-"""Pictures of the hems and of all that is done below and beside the heading: legible, true to the plan, told in words."""
+"""Pictures of the hems and of all else but the heading: legible, true to the plan, told in words."""
 
 from __future__ import annotations
 
@@ -93,7 +93,7 @@ EXTREMES: tuple[dict[str, str], ...] = (
     {"hem.style": '"border"', "hem.depth": '"1 m"', "hem.seam": '"1 mm"'},
     {"hem.style": '"border"', "hem.depth": '"13 mm"', "hem.seam": '"12 mm"'},
     {"hem.style": '"border"', "hem.depth": '"1 m"', "hem.own_hem": '"5 mm"'},
-    {"hem.style": '"border"', "hem.depth": '"2 in"', "hem.own_hem": '"2 in"'},
+    {"hem.style": '"border"', "hem.depth": '"2 in"', "hem.own_hem": '"1 in"'},
     {**ALL, "fabric.shrinkage_in": '"tuck"', "sides.finished_width": '"30 in"'},
     {**ALL, "fabric.shrinkage_in": '"hem"', "sides.split": "3", "panel.width": '"100 in"'},
     {**ALL, "sides.finished_width": '"20 in"', "sides.cut_edge": '"left"', "sides.hem": '"4 in"'},
@@ -118,7 +118,7 @@ def test_the_oddest_hem_can_still_be_read(fields: dict[str, str]) -> None:
     assert [said for view in views_of(plan_of(fields)) for said in (*illegible(view), *untold(view))] == []
 
 
-@settings(max_examples=15, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+@settings(max_examples=40, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 @given(kind_specs())
 def test_any_hem_can_be_read(spec: Spec) -> None:
     assert [said for view in views_of(make_plan(spec)) for said in (*illegible(view), *untold(view))] == []

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 from ...planning import Plan
 from ...planning.hems.single_fold import SingleFoldPlan
 from ...templates.said import plain
-from ..pictures.hem_done import sewn
+from ..pictures.hem_done import sewn, tried
 from ..pictures.hem_folds import taped, turned_once
 from ..step import Step
 from .face import CARD, HemWork, stitched
@@ -16,12 +16,17 @@ from .face import CARD, HemWork, stitched
 def steps(plan: Plan, hem: SingleFoldPlan) -> Iterator[Step]:
     """Tape, fold; for bonding a trial instead of the tape."""
     if hem.bonded:
-        yield Step("Try", "Try the bonding web on a scrap of this cloth, and wash the scrap.", "once")
+        yield Step(
+            "Try",
+            "Try the bonding web on a scrap of this cloth, and wash the scrap.",
+            "once",
+            view=tried(plan, hem),
+        )
     else:
         yield Step(
             "Tape",
             "Lay the hem tape over the raw edge, on the right side, half of it beyond, its ends turned under, and sew "
-            "it along the edge.",
+            "it to the cloth along its upper edge.",
             view=taped(plan, hem),
         )
     yield Step(

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from ...document.view import Hatch, Label, Note, Point, Rise, Shape, Span, Stroke, Symbol, View, Within
+from ...document.view import Hatch, Label, Note, Point, Rise, Shape, Stroke, Symbol, View, Within
 from ...drawing import LineType
 from ...lengths import NOTHING, Length
 from ...planning import Plan
@@ -14,49 +14,42 @@ from .signs import across, box, figure, mm
 
 WIDE = 1.5
 """How much of the panel's width is drawn, of the height that is: our choice, so that words have room in it."""
+DOWN = -90.0
+"""A pin that stands on what it marks."""
 
 
 def pins(plan: Plan) -> View:
     """The foot of the hanging panel from the front: what is longer than the floor lies on it; pins at the floor."""
-    line = line_of(plan.spec)
-    first = plan.drop.marks[0].floor
-    high = max(abs(mm(first)), 80.0)
-    wide, below = high * WIDE, mm(first)
-    edge = -below  # of the cloth, measured from the floor or what the panel hangs to
-    shapes: list[Shape] = [
-        across(LineType.CUT, -wide * 0.2, wide * 1.2, 0),
-        Stroke(LineType.MARK, ((0, high), (0, min(edge, 0)), (wide, min(edge, 0)), (wide, high))),
-        broken(0, wide, high, high * 0.03),
-    ]
-    if edge > 0:
-        shapes[1] = Stroke(LineType.MARK, ((0, high + edge), (0, edge), (wide, edge), (wide, high + edge)))
-        shapes[2] = broken(0, wide, high + edge, high * 0.03)
+    line, first = line_of(plan.spec), plan.drop.marks[0].floor
+    high, edge = max(abs(mm(first)), 80.0), -mm(first)  # heights over the floor, or what the panel hangs to
+    wide, foot = high * WIDE, max(edge, 0.0)
     where = (wide * 0.06, wide * 0.5, wide * 0.94)
-    if edge <= 0:
-        shapes += [Symbol("pin", (x, 0), 200.0) for x in where]
-    notes: list[Note] = [Label(line.the, (wide * 1.2, 0))]
-    if edge < 0:
-        notes += [
-            Label("pin", (where[2], 0)),
-            Rise(figure(plan, first), edge, 0, 0, "left"),
-            Label("old bottom edge", (wide, edge)),
-        ]
-    elif edge > 0:
-        notes += [Rise(figure(plan, abs(first)), 0, edge, 0, "left"), Label("old bottom edge", (wide, edge))]
-    notes.append(Within("front", (wide * 0.1, max(edge, 0) + high * 0.3), (wide * 0.9, max(edge, 0) + high * 0.9)))
+    pinned = edge <= 0
+    notes: list[Note] = [
+        Label(line.the, (wide * 1.2, 0)),
+        Within("front", (wide * 0.1, foot + high * 0.3), (wide * 0.9, foot + high * 0.9)),
+        *([Label("pin", (where[2], high * 0.06))] if pinned else []),
+    ]
+    if edge:
+        notes.append(Rise(figure(plan, abs(first)), min(edge, 0), foot, 0, "left"))
+        notes.append(Label("old bottom edge", (wide, edge)))
     said = (
-        f"The cloth that is longer lies on {line.the}." if edge < 0 else f"The old bottom edge ends above {line.the}."
-    )
-    marked = f"Pins stand in it where it meets {line.the}, at both edges and in the middle" if edge <= 0 else (
+        f"The cloth that is longer lies on {line.the}." if edge < 0 else
+        f"The old bottom edge ends above {line.the}." if edge else f"The old bottom edge ends at {line.the}."
+    )  # fmt: skip
+    marked = f"Pins stand in it where it meets {line.the}, at both edges and in the middle" if pinned else (
         f"It is measured from its bottom edge down to {line.the}"
     )
+    apart = f": {figure(plan, abs(first))} {'above' if edge < 0 else 'below'} the old bottom edge" if edge else ""
     return View(
         title="The foot of the panel, hanging",
-        spoken=(
-            f"The foot of the hanging panel, seen from the front. {said} {marked}: {figure(plan, abs(first))} "
-            f"{'above' if edge <= 0 else 'below'} the old bottom edge."
+        spoken=f"The foot of the hanging panel, seen from the front. {said} {marked}{apart}.",
+        shapes=(
+            across(LineType.CUT, -wide * 0.2, wide * 1.2, 0),
+            Stroke(LineType.MARK, ((0, foot + high), (0, edge), (wide, edge), (wide, foot + high))),
+            broken(0, wide, foot + high, high * 0.03),
+            *(Symbol("pin", (x, 0), DOWN) for x in where if pinned),
         ),
-        shapes=tuple(shapes),
         notes=tuple(notes),
     )
 
@@ -66,25 +59,37 @@ def lines(plan: Plan) -> View:
     mark, line = plan.drop.gauged[0], line_of(plan.spec)
     heights = {f"{line.name} mark line": mark.floor, "finish line": mark.finish, "cut line": mark.cut}
     places = [mm(height) for height in heights.values()]
-    low, high = min(*places, 0.0), max(places)
+    low, high = min(*places, 0.0), max(*places, 0.0)
     tall = max(high - low, 40.0)
-    top, foot = high + tall * 0.25, min(low, 0.0) - tall * 0.08
+    top, foot = high + tall * 0.3, low - tall * 0.1
     wide = tall * WIDE
     left, right = wide * 0.4, wide * 0.56
+    cloth_ends = -mm(plan.spec.panel.hem + plan.spec.panel.turn_under) if mark.cut < NOTHING else 0.0
     shapes: list[Shape] = [
-        Stroke(LineType.MARK, ((0, top), (0, foot), (wide, foot), (wide, top))),
+        Stroke(LineType.MARK, ((0, top), (0, foot))),
+        Stroke(LineType.MARK, ((wide, top), (wide, foot))),
         broken(0, wide, top, tall * 0.03),
-        box(LineType.CUT, (left, min(places) - tall * 0.06), (right, max(places) + tall * 0.06)),
+        box(LineType.CUT, (left, min(places)), (right, max(places) + tall * 0.15)),
         across(LineType.MARK, left, right, mm(mark.floor)),
         across(LineType.FOLD, 0, wide, mm(mark.finish)),
         across(LineType.CUT, 0, wide, mm(mark.cut)),
         Symbol("pin", (right, mm(mark.floor)), 180.0),
     ]
+    if cloth_ends >= foot:
+        shapes[0] = Stroke(LineType.MARK, ((0, top), (0, cloth_ends), (wide, cloth_ends), (wide, top)))
+        shapes[1] = across(LineType.THIN, 0, wide, 0)
+    else:
+        shapes += [broken(0, wide, foot, tall * 0.03), across(LineType.THIN, 0, wide, 0)]
     notes: list[Note] = [
-        *(Label(name, (wide if name != f"{line.name} mark line" else right, mm(at))) for name, at in heights.items()),
-        Label("cut gauge", (left, (max(places) + min(places)) / 2), "left"),
-        Within("back, up", (0, foot), (left, mm(mark.cut) - tall * 0.02), "left"),
+        Label(f"{line.name} mark line", (right, mm(mark.floor))),
+        Label("finish line", (wide, mm(mark.finish))),
+        Label("cut line", (wide, mm(mark.cut))),
+        Label("cut gauge", (left, max(places) + tall * 0.1), "left"),
+        Label("old bottom edge", (wide, 0)),
+        Within("back", *((right, 0), (wide, mm(mark.cut))) if mm(mark.cut) > tall * 0.2 else ((0, high), (left, top))),
     ]
+    if mark.cut:
+        notes.append(Rise(figure(plan, abs(mark.cut)), min(mm(mark.cut), 0), max(mm(mark.cut), 0), 0, "left"))
     said = "; ".join(f"the {name} {figure(plan, abs(at))} {_side(at)}" for name, at in heights.items())
     return View(
         title="The cut gauge on a pin",
@@ -101,70 +106,86 @@ def _side(height: Length) -> str:
     return "below" if height.mm < 0 else "above"
 
 
+def looked_at(plan: Plan) -> tuple[str, Length]:
+    """The line that is looked at before the cut, and its height: the finish line.
+
+    Where the finished edge comes below the panel's own cloth, under a border, it is the cut line that is seen.
+    """
+    mark, panel = plan.drop.gauged[0], plan.spec.panel
+    if mark.finish + panel.hem + panel.turn_under < NOTHING and mark.cut > mark.finish:
+        return "cut line", mark.cut
+    return "finish line", mark.finish
+
+
 def look(plan: Plan) -> View:
     """The marked panel hanging as it hung when it was marked: where its finish line stands."""
     mark, line = plan.drop.gauged[0], line_of(plan.spec)
-    rise = mm(mark.finish - mark.floor)
-    high = max(abs(rise) * 3, 90.0)
-    wide, top, low = high * WIDE, high * 0.7, -high * 0.3
-    shapes: list[Shape] = [
-        across(LineType.CUT, -wide * 0.2, wide * 1.2, 0),
-        Stroke(LineType.MARK, ((0, top), (0, low), (wide, low), (wide, top))),
-        broken(0, wide, top, high * 0.03),
-        broken(0, wide, low, high * 0.03),
-        across(LineType.FOLD, 0, wide, rise),
-    ]
-    notes: list[Note] = [
-        Label("finish line", (wide, rise)),
-        Label(line.the, (wide * 1.2, 0)),
-        Within("front", (wide * 0.2, max(rise, 0) + high * 0.1), (wide * 0.8, top - high * 0.1)),
-    ]
-    apart = mark.finish - mark.floor
-    if plan.tape.read(apart).value:
-        notes.append(Rise(figure(plan, abs(apart)), min(rise, 0), max(rise, 0), 0, "left"))
-    stands = "level with" if not plan.tape.read(apart).value else f"{figure(plan, abs(apart))} {_side(apart)}"
+    name, height = looked_at(plan)
+    apart = height - mark.floor
+    rise = mm(apart)
+    high = max(abs(rise) * 2.4, 90.0)
+    wide, top, low = high * WIDE, max(rise, 0) + high * 0.55, min(rise, 0) - high * 0.25
+    level = not plan.tape.read(apart).value
+    kind = LineType.CUT if name == "cut line" else LineType.FOLD
+    pinned = mark.floor >= NOTHING
+    stands = "level with" if level else f"{figure(plan, abs(apart))} {_side(apart)}"
     return View(
         title="The marked panel, hung again",
-        spoken=f"The marked panel hangs as it did, seen from the front. Its finish line stands {stands} {line.the}.",
-        shapes=tuple(shapes),
-        notes=tuple(notes),
+        spoken=f"The marked panel hangs as it did, seen from the front. Its {name} stands {stands} {line.the}.",
+        shapes=(
+            across(LineType.MARK, -wide * 0.2, wide * 1.2, 0),
+            Stroke(LineType.MARK, ((0, top), (0, low))),
+            Stroke(LineType.MARK, ((wide, top), (wide, low))),
+            broken(0, wide, top, high * 0.03),
+            broken(0, wide, low, high * 0.03),
+            across(kind, 0, wide, rise),
+            *(Symbol("pin", (wide * x, 0), DOWN) for x in (0.08, 0.5, 0.92) if pinned),
+        ),
+        notes=(
+            Label(name, (wide, rise)),
+            Label(line.the, (wide * 1.2, 0)),
+            *([Label("pin", (wide * 0.92, high * 0.05))] if pinned else []),
+            Within("front", (wide * 0.1, max(rise, 0) + high * 0.12), (wide * 0.9, top)),
+            *([] if level else [Rise(figure(plan, abs(apart)), min(rise, 0), max(rise, 0), 0, "left")]),
+        ),
     )
 
 
 def cut(plan: Plan) -> View:
-    """The foot of the panel, flat: cut along the cut line, the offcut below."""
-    drop = plan.drop
-    wide = mm(plan.spec.panel.width)
-    places: list[Point] = [(wide - mm(mark.at), mm(mark.cut)) for mark in reversed(drop.marks)]
-    finishes: list[Point] = [(wide - mm(mark.at), mm(mark.finish)) for mark in reversed(drop.marks)]
-    low = min(0.0, *(y for _, y in places)) - mm(plan.spec.panel.hem + plan.spec.panel.turn_under) * (
-        min(y for _, y in places) < 0
-    )
-    high = max(y for _, y in (*places, *finishes))
-    top = high + max(high - low, wide * 0.1) * 0.4
-    shapes: list[Shape] = [
-        Stroke(LineType.MARK, ((0, top), (0, low), (wide, low), (wide, top))),
-        broken(0, wide, top, wide * 0.012),
-        Stroke(LineType.CUT, tuple(places)),
-        Stroke(LineType.FOLD, tuple(finishes)),
-        Hatch(((0, low), (wide, low), *reversed(places))),
-        Symbol("scissors", (wide * 0.2, _between(places, wide * 0.2)), 0.0),
-    ]
+    """The foot of the panel, flat: cut along the cut line, the offcut below. Its width is drawn narrower."""
+    drop, panel = plan.drop, plan.spec.panel
+    ends = -mm(panel.hem + panel.turn_under) if min(mark.cut for mark in drop.marks) < NOTHING else 0.0
+    high = max(mm(max(mark.cut, mark.finish)) for mark in drop.marks)
+    low = min(ends, *(mm(mark.cut) for mark in drop.marks))
+    tall = max(high - low, 40.0)
+    wide, top = tall * 2, high + tall * 0.4
+    part = wide / mm(panel.width)
+    places: list[Point] = [(wide - mm(mark.at) * part, mm(mark.cut)) for mark in reversed(drop.marks)]
+    finishes: list[Point] = [(wide - mm(mark.at) * part, mm(mark.finish)) for mark in reversed(drop.marks)]
     notes: list[Note] = [
         Label("cut line", places[-1]),
         Label("finish line: do not cut", finishes[-1]),
-        Within("offcut", (wide * 0.3, low), (wide, min(y for _, y in places))),
-        Span(figure(plan, plan.spec.panel.width), 0, wide, low, "below"),
+        Within("offcut", (wide * 0.4, low), (wide, min(y for _, y in places))),
+        Within("back", (wide * 0.05, max(y for _, y in (*places, *finishes))), (wide * 0.95, top)),
     ]
-    if drop.level and drop.marks[0].cut > NOTHING:
-        notes.append(Rise(figure(plan, drop.marks[0].cut), 0, mm(drop.marks[0].cut), 0, "left"))
+    if drop.marks[-1].cut > NOTHING:
+        notes.append(Rise(figure(plan, drop.marks[-1].cut), 0, mm(drop.marks[-1].cut), 0, "left"))
+    at = f", {figure(plan, drop.marks[-1].cut)} above the old bottom edge{'' if drop.level else ' at the left'}"
     return View(
         title="The cut",
         spoken=(
-            "The foot of the panel, flat, its back up. It is cut along the cut line, and not along the finish line "
-            "above it; what lies below the cut is the offcut."
+            "The foot of the panel, flat, its back up. It is cut along the cut line"
+            f"{at if drop.marks[-1].cut > NOTHING else ''}, and not along the finish line; what lies below the cut is "
+            "the offcut."
         ),
-        shapes=tuple(shapes),
+        shapes=(
+            Stroke(LineType.MARK, ((0, top), (0, low), (wide, low), (wide, top))),
+            broken(0, wide, top, wide * 0.02),
+            Stroke(LineType.CUT, tuple(places)),
+            Stroke(LineType.FOLD, tuple(finishes)),
+            Hatch(((0, low), (wide, low), *reversed(places))),
+            Symbol("scissors", (wide * 0.3, _between(places, wide * 0.3)), 0.0),
+        ),
         notes=tuple(notes),
     )
 

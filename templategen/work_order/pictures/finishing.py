@@ -41,7 +41,8 @@ def weighted(plan: Plan) -> View:
         Label("pocket", (places[-1] + pocket / 2, pocket * 0.8)),
         Label("weight", (places[-1] + min(mm(plan.spec.weights.size), pocket) / 2, pocket / 2)),
         Label("top of the hem", (wide - 2 * u, hem)),
-        *numbered((mm(cut_wide) * 0.5, (start + wide) / 2), -9 * u, u),
+        Within("1", (0, mm(cut_long) / 2), (mm(cut_wide), mm(cut_long)), at=(mm(cut_wide) / 2, mm(cut_long) * 0.75)),
+        Within("2", (start, hem), (wide, tall), at=((start + wide) / 2, tall * 0.9)),
     ]
     others = ""
     if many:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from ...document.view import Label, Note, Rise, Shape, Stroke, View, Within
 from ...drawing import LineType
@@ -139,6 +139,11 @@ def sewn(plan: Plan, hem: HemPlan) -> View:
         shapes=tuple(shapes),
         notes=tuple(notes),
     )
+
+
+def tried(plan: Plan, hem: SingleFoldPlan) -> View:
+    """A scrap folded and bonded as the hem will be."""
+    return replace(sewn(plan, hem), title="A scrap, bonded as the hem will be")
 
 
 def _from_the_back(upper: float, top: float, u: float) -> list[Shape]:

@@ -2,10 +2,16 @@
 
 from __future__ import annotations
 
-from ...document.view import Circle, Label, Shape, Span, Stroke, View, Within
+from collections.abc import Iterator
+
+from ...document.view import Label, Shape, Span, Stroke, View, Within
 from ...drawing import LineType
-from .cloth import broken
+from .cloth import broken, broken_up
+from .sections import numbered
 from .signs import arc, box
+
+RING = 4.0
+"""Radius of a registration mark's ring, larger than it is beside so short a piece."""
 
 
 def bars() -> View:
@@ -45,30 +51,73 @@ def _bar(start: tuple[float, float], end: tuple[float, float]) -> tuple[Shape, .
 
 
 def taping() -> View:
-    """A join: the right-hand piece cut along its trim line and laid on the left-hand one, edge on the match line."""
+    """1: two pieces, the right-hand one trimmed. 2: laid on the left-hand one, edge on the match line."""
+    high, match, away, end, low = 30.0, 34.0, 62.0, 98.0, -56.0
     shapes: list[Shape] = [
-        Stroke(LineType.MARK, ((0, 0), (0, 40), (96, 40), (96, 0), (0, 0))),
-        Stroke(LineType.MATCH, ((80, -6), (80, 46))),
-        Stroke(LineType.MARK, ((104, 12), (104, 52), (190, 52), (190, 12))),
-        Stroke(LineType.TRIM, ((104, 6), (104, 58))),
-        Stroke(LineType.MARK, ((104, 12), (190, 12))),
-        *(Circle(LineType.MARK, (80, y), 4.0) for y in (8.0, 34.0)),
-        *(arc(LineType.MARK, (104, y), 4.0, -90, 90, 12) for y in (20.0, 46.0)),
-    ]  # fmt: skip
+        *_from_left(match + 14, 0, high),
+        Stroke(LineType.MARK, ((match + 14, 0), (match + 14, high))),
+        Stroke(LineType.MATCH, ((match, 0), (match, high))),
+        *_join(match, high, left=True),
+        *_to_right(away, end, 0, high),
+        Stroke(LineType.TRIM, ((away, -5), (away, high + 5))),
+        *_join(away, high, right=True),
+        *_from_left(match, low, high),
+        *_to_right(match, end, low, high),
+        Stroke(LineType.TRIM, ((match, low), (match, low + high))),
+        *_join(match, high, low, left=True, right=True),
+    ]
     return View(
-        title="Two pieces at a join",
+        title="Two pieces at a join: trimmed, and taped together",
         spoken=(
-            "Two pieces of a strip side by side. The left-hand piece has a match line and, beyond it, a tongue; the "
-            "right-hand piece is cut along its heavy trim line. Its cut edge is laid on the match line, so that the "
-            "halves of each ring become whole."
+            "1: two pieces of a strip side by side. The left-hand piece has a match line and, beyond it, a tongue; the "
+            "right-hand piece is cut along its heavy trim line. 2: its cut edge is laid on the match line, over the "
+            "tongue, so that the halves of each ring become whole and the little figures are closed."
         ),
         shapes=tuple(shapes),
         notes=(
-            Label("match line", (80, -6), "left"),
-            Label("tongue, lies below", (93, 3)),
-            Label("trim line: cut here", (104, 58)),
-            Label("rings meet", (104, 46.0 + 4.0)),
-            Within("piece 1", (4, 10), (74, 30), "left"),
-            Within("piece 2", (112, 20), (186, 46)),
+            Label("match line", (match, high * 0.93), "left"),
+            Label("tongue", (match + 12, high * 0.05), "left"),
+            Label("trim line: cut", (away, high + 4)),
+            Label("rings whole", (match + RING, low + high * 0.8)),
+            Label("figures closed", (match + 7, low + high * 0.5)),
+            *numbered(((match + away) / 2,), -2.0, 1.0),
+            Within("2", (match - 6, low - 12), (match + 6, low - 1), at=(match, low)),
         ),
     )
+
+
+def _from_left(right: float, low: float, high: float) -> tuple[Shape, ...]:
+    """The end of a piece that comes from the left."""
+    return (
+        broken_up(0, low, low + high, 1.5),
+        Stroke(LineType.MARK, ((0, low), (right, low))),
+        Stroke(LineType.MARK, ((0, low + high), (right, low + high))),
+    )
+
+
+def _to_right(left: float, right: float, low: float, high: float) -> tuple[Shape, ...]:
+    """The beginning of a piece that goes on to the right."""
+    return (
+        broken_up(right, low, low + high, 1.5),
+        Stroke(LineType.MARK, ((left, low), (right, low))),
+        Stroke(LineType.MARK, ((left, low + high), (right, low + high))),
+    )
+
+
+def _join(
+    x: float, high: float, foot: float = 0.0, *, left: bool = False, right: bool = False
+) -> Iterator[Shape]:
+    """Two registration marks and a sign: what the left-hand piece shows of them, what the right-hand one, or both.
+
+    Every mark stands across the line, the part beyond the piece's own edge hidden or cut off.
+    """
+    for y in (foot + high * 0.2, foot + high * 0.8):
+        for side, there in ((90, left), (-90, right)):
+            if there:
+                yield arc(LineType.MARK, (x, y), RING, side, side + 180, 12)
+    low, top, tooth = foot + high * 0.4, foot + high * 0.6, 5.0
+    if left:
+        yield Stroke(LineType.MARK, ((x, low), (x - tooth, low), (x - tooth, top), (x, top)))
+    if right:
+        yield Stroke(LineType.MARK, ((x, low), (x + tooth, low), (x + tooth * 1.6, (low + top) / 2),
+                                     (x + tooth, top), (x, top)))  # fmt: skip

@@ -123,7 +123,7 @@ def mitred(plan: Plan, mitre: MitrePlan) -> View:
     up, along = mm(mitre.up_the_side), mm(mitre.along_the_bottom)
     beside, below = mm(mitre.side_allowance), mm(mitre.hem_allowance)
     wide, high = along * 1.2, max(up * 1.12, below + mm(mitre.hem) * 1.3)
-    u = max(high, wide * 1.5) / FULL
+    u = max(high, wide * 2) / FULL
     second, third = wide + 8 * u, 2 * (wide + 8 * u) - beside
     tip = _mirrored(up, along)
     shapes: list[Shape] = [
@@ -143,9 +143,9 @@ def mitred(plan: Plan, mitre: MitrePlan) -> View:
         Rise(figure(plan, mitre.up_the_side), 0, up, 0, "left"),
         Span(figure(plan, mitre.along_the_bottom), 0, along, 0, "below"),
         Label("fold", (along * 0.25, up * 0.75), "left"),
-        Label("crease of the hem", (wide * 0.03, below), "left"),
-        Label(f"seam, {figure(plan, mitre.seam)}", seam),
-        *numbered((wide * 0.75, second + wide * 0.75, corner + wide * 0.3), -u, u),
+        Label("crease", (wide * 0.03, below), "left"),
+        Label("seam", seam),
+        *numbered((wide * 0.75, second + wide * 0.75, corner + wide * 0.3), 0.0, u),
     ]
     return View(
         title="A corner from the back: marked, folded in, both hems turned",
