@@ -93,6 +93,8 @@ class Gate:
     """A line between steps that nothing passes before it is so: "All panels to this point"."""
 
     text: str
+    view: View | None = None
+    """How it looks when it is so."""
 
 
 @dataclass(frozen=True, slots=True)

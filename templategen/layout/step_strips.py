@@ -1,10 +1,10 @@
-"""Strips of steps and pictures: the words beside the picture where there is room, above it where there is not."""
+"""Strips of steps, gates and pictures: the words beside the picture where there is room, else above it."""
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from ..document.blocks import MOST_BOXES, Pictures, Step
+from ..document.blocks import MOST_BOXES, Gate, Pictures, Step
 from ..document.setting import Setting, set_view
 from ..document.shapes import moved
 from ..document.view import View
@@ -111,6 +111,23 @@ def _put(setting: Setting, left: float, top: float, sizes: Sizes) -> tuple[Item,
 def _told(setting: Setting, sizes: Sizes) -> float:
     """The height of what is said of the scale."""
     return sizes.small * LEADING * 1.3 if setting.scale else 0.0
+
+
+@strips.register
+def _(block: Gate, width: float, sizes: Sizes) -> Iterator[Strip]:
+    """Between two heavy lines right across, so that nobody passes it unread; its picture between them as well."""
+    beside = block.view is not None and width * _BESIDE >= _LEAST_BESIDE * sizes.body
+    height, words = lines_of(block.text, sizes.head, 0, width * (1 - _BESIDE) - _GUTTER if beside else width, bold=True)
+    items = [moved(item, 0, -2.6) for item in words]
+    if block.view is not None:
+        room = width * _BESIDE if beside else width
+        setting = set_view(block.view, room, sizes.small, _TALLEST_STEP * (1 if beside else sizes.grown))
+        left, top = (width * (1 - _BESIDE), -3.6) if beside else (0.0, -height - 4.6)
+        items += _put(setting, left, top, sizes)
+        height = max(height, setting.height + 1.4) if beside else height + setting.height + 3.0
+    low = -height - 4.2
+    rules = (Line(LineType.TRIM, 0, y, width, y) for y in (-1.6, low))
+    yield Strip(-low + 2.4, (*items, *rules))
 
 
 @strips.register

@@ -13,7 +13,6 @@ from ..document.blocks import (
     Figure,
     Finding,
     Findings,
-    Gate,
     Heading,
     Lines,
     NumberRow,
@@ -236,15 +235,6 @@ def _finding(row: Finding, columns: tuple[float, float, float], width: float, si
 @strips.register
 def _(block: Figure, width: float, sizes: Sizes) -> Iterator[Strip]:
     yield Strip(block.height, block.items)
-
-
-@strips.register
-def _(block: Gate, width: float, sizes: Sizes) -> Iterator[Strip]:
-    """Between two heavy lines right across, so that nobody passes it unread."""
-    height, items = lines_of(block.text, sizes.head, 0, width, bold=True)
-    low = -height - 4.2
-    rules = (Line(LineType.TRIM, 0, y, width, y) for y in (-1.6, low))
-    yield Strip(-low + 2.4, (*(moved(item, 0, -2.6) for item in items), *rules))
 
 
 @strips.register

@@ -39,7 +39,7 @@ def stage_blocks(
         for step in stage.steps:
             yield _step_block(step, next(numbers), plan, templates)
         if stage.gate:
-            yield Gate(stage.gate)
+            yield Gate(stage.gate, stage.gate_view)
 
 
 def _step_block(step: Step, number: int, plan: Plan, templates: Sequence[str]) -> Block:

@@ -20,7 +20,7 @@ from .finishing import corner_steps, lining_steps, side_steps
 from .headings import HEADING_WORK
 from .hems import HEM_WORK
 from .measuring import cutting, getting_ready, looking, marking_the_lines, measuring, unpicks
-from .pictures.hung import measured, off
+from .pictures.hung import compared, measured, off
 from .step import Stage, Step
 from .top import refolding
 
@@ -47,7 +47,8 @@ def stages_of(plan: Plan, choices: Choices, several_windows: bool = False) -> tu
 def _pinning(plan: Plan) -> Stage:
     """The hem folded, pressed and pinned, and what lies in it; then all panels held against each other."""
     steps = (*HEM_WORK[plan.hem.style].steps(plan, plan.hem), *corner_steps(plan))
-    return Stage("Press and pin the hem", steps, () if unpicks(plan) else (HEAT,), gate=_gate(plan))
+    cautions = () if unpicks(plan) else (HEAT,)
+    return Stage("Press and pin the hem", steps, cautions, gate=_gate(plan), gate_view=compared(plan))
 
 
 def _gate(plan: Plan) -> str:

@@ -37,3 +37,5 @@ class Stage:
     """What is read or written before the cautions and the steps."""
     gate: str = ""
     """What must be so on all panels before the next stage; "" where nothing has to."""
+    gate_view: View | None = None
+    """How that looks."""

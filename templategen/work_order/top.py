@@ -38,7 +38,7 @@ def refolding(plan: Plan, holds_the_fold: bool) -> Iterator[Step]:
     edge = "raw edge"
     if turn:
         yield Step(
-            "Turn the top under",
+            "Turn under",
             f"Draw a line {plain(plan, 2 * turn)} from the raw edge, on the back, bring the edge to it and press: "
             f"{plain(plan, turn)} is turned under.",
             view=turned_under(plan),

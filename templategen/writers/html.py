@@ -167,6 +167,8 @@ def _(each: Points, page: Page) -> Iterator[Element]:
 @_elements.register
 def _(each: Gate, page: Page) -> Iterator[Element]:
     yield block("p", element("strong", tied(each.text)), class_="gate")
+    if each.view:
+        yield _figure(each.view, page)
 
 
 @_elements.register

@@ -85,6 +85,8 @@ def _(block: Points) -> Iterator[str]:
 def _(block: Gate) -> Iterator[str]:
     yield "=" * WIDTH
     yield from _wrap(block.text)
+    if block.view:
+        yield from _picture(block.view)
     yield "=" * WIDTH
     yield ""
 

@@ -14,19 +14,19 @@ from hypothesis import HealthCheck, given, settings
 from templategen.document.setting import set_view
 from templategen.document.view import Label, Rise, Span, Stroke, View
 from templategen.drawing import LineType
-from templategen.lengths import Length
 from templategen.planning import Plan, make_plan
 from templategen.planning.choices import HEM_TAPE
 from templategen.planning.hems.double_fold import DoubleFoldPlan
 from templategen.planning.hems.sewn_on import SewnOnPlan
 from templategen.planning.hems.single_fold import SingleFoldPlan
-from templategen.planning.plan import HemPlan
 from templategen.spec import Spec, read_spec
 from templategen.spec.starting import spec_text, starting_literals
 from templategen.templates import Choices
 from templategen.work_order.headings import HEADING_WORK
 from templategen.work_order.hems import HEM_WORK
-from templategen.work_order.pictures import hem_done, hem_folds, hem_of_other_cloth
+from templategen.work_order.pictures import finishing, hem_done, hem_folds
+from templategen.work_order.pictures import sides as corners
+from templategen.work_order.pictures.sections import LAYER, unit
 from templategen.work_order.pictures.signs import figure
 from templategen.work_order.stages import stages_of
 
@@ -54,6 +54,8 @@ def views_of(plan: Plan) -> Iterator[View]:
         for step in stage.steps:
             if step.view is not None and step.title not in of_heading:
                 yield step.view
+        if stage.gate and stage.gate_view:
+            yield stage.gate_view
 
 
 def illegible(view: View) -> list[str]:
@@ -122,3 +124,114 @@ def test_the_oddest_hem_can_still_be_read(fields: dict[str, str]) -> None:
 @given(kind_specs())
 def test_any_hem_can_be_read(spec: Spec) -> None:
     assert [said for view in views_of(make_plan(spec)) for said in (*illegible(view), *untold(view))] == []
+
+
+def rises(view: View) -> dict[str, tuple[float, float]]:
+    """Dimensions up and down, by their figures."""
+    return {note.text: (note.low, note.high) for note in view.notes if isinstance(note, Rise)}
+
+
+def panel_lines(view: View, kind: LineType = LineType.CUT) -> list[Stroke]:
+    """Lines of cloth that is cut across: those that go up and down, and are not closed."""
+    found = [shape for shape in view.shapes if isinstance(shape, Stroke) and shape.kind is kind]
+    return [stroke for stroke in found if stroke.points[0] != stroke.points[-1] and upright(stroke)]
+
+
+def upright(stroke: Stroke) -> bool:
+    """Whether it is much higher than wide."""
+    xs, ys = [x for x, _ in stroke.points], [y for _, y in stroke.points]
+    return max(ys) - min(ys) > 2 * (max(xs) - min(xs))
+
+
+def long(stroke: Stroke) -> float:
+    return sum(hypot(c - a, d - b) for (a, b), (c, d) in pairwise(stroke.points))
+
+
+DEPTHS = ((4, "5/8"), (4, 4), (2, "1/4"), (8, 1))
+
+
+@pytest.mark.parametrize(("depth", "turn"), DEPTHS)
+def test_a_fold_is_brought_to_a_line_twice_its_depth_away_and_keeps_all_its_cloth(depth: int, turn: Any) -> None:
+    """Raw edge to line 1 2 t, first fold to line 2 2 h; the cloth as long after a fold as before it, but for what its
+    rounds take: half a turn of two layers' distance more, and that distance less."""
+    plan = plan_of({"hem.depth": f'"{depth} in"', "hem.turn_under": f'"{turn} in"'})
+    hem = plan.hem
+    assert isinstance(hem, DoubleFoldPlan)
+    first, second = hem_folds.turn_under(plan, hem), hem_folds.hem_turned_up(plan, hem)
+    for view, deep in ((first, hem.turn_under), (second, hem.depth)):
+        shown = rises(view)
+        assert shown[figure(plan, 2 * deep)] == (0, pytest.approx(2 * float(deep.mm)))
+        low, high = shown[figure(plan, deep)]
+        assert (low, high) == (pytest.approx(float(deep.mm)), pytest.approx(2 * float(deep.mm)))
+        before, after = panel_lines(view)[-2:]
+        layer = unit(2.5 * float(deep.mm)) * LAYER
+        assert long(after) == pytest.approx(long(before), abs=1.5 * layer)
+        assert min(y for _, y in after.points) == pytest.approx(low)
+
+
+def test_all_cloth_of_a_finished_hem_is_there() -> None:
+    """From the picture's upper end down to the finished edge, then the allowance; of other cloth its strip."""
+    for fields in KINDS:
+        plan = plan_of(fields)
+        hem = plan.hem
+        top = hem_done.height_of(hem)
+        layer = unit(top) * LAYER
+        made = hem_done.done(hem, 0.0, top)
+        panel = made.shapes[0]
+        assert isinstance(panel, Stroke)
+        assert long(panel) == pytest.approx(top + float(hem.allowance.mm), abs=2 * layer), fields
+        if isinstance(hem, SewnOnPlan):
+            strip = made.shapes[1]
+            assert isinstance(strip, Stroke)
+            assert long(strip) == pytest.approx(float(hem.strip.mm), abs=6 * layer), fields
+
+
+@pytest.mark.parametrize("fields", KINDS)
+def test_the_row_of_stitching_stands_where_the_plan_has_it(fields: dict[str, str]) -> None:
+    plan = plan_of(fields)
+    view = hem_done.sewn(plan, plan.hem)
+    row = float(plan.hem.stitch_line.mm)
+    assert rises(view) == {figure(plan, plan.hem.stitch_line): (0, pytest.approx(row))}
+    kind = LineType.FOLD if fields is BONDED else LineType.STITCH
+    (stitches,) = (shape for shape in view.shapes if isinstance(shape, Stroke) and shape.kind is kind)
+    assert [y for _, y in stitches.points] == pytest.approx([row, row])
+
+
+def test_a_tape_is_sewn_to_the_hem_before_the_fold_and_to_the_panel_after_it() -> None:
+    """Half of the tape lies on the hem, half beyond: a row goes through either."""
+    plan = plan_of({"hem.style": '"single fold with tape"'})
+    hem = plan.hem
+    assert isinstance(hem, SingleFoldPlan)
+    half = float(HEM_TAPE.mm) / 2
+    (first,) = (s for s in hem_folds.taped(plan, hem).shapes if isinstance(s, Stroke) and s.kind is LineType.STITCH)
+    assert all(0 < y < half for _, y in first.points)
+    assert 0 < float((hem.stitch_line - hem.depth).mm) < half
+    tapes = [s for s in hem_folds.turned_once(plan, hem).shapes if isinstance(s, Stroke) and s.kind is LineType.TRIM]
+    deep = float(hem.depth.mm)
+    assert [sum(y for _, y in tape.points) / 2 for tape in tapes] == [0.0, pytest.approx(2 * deep)]
+
+
+def test_a_corner_is_folded_along_the_plans_own_line_and_comes_to_lie_on_its_seam() -> None:
+    """H 4, T 5/8, S 1, U 1/2: 4 x 1 1/2 + 4 5/8 up the side, 1 x 4 5/8 / 4 + 1 1/2 along the bottom."""
+    plan = plan_of(ALL | {"hem.style": '"double fold"', "fabric.shrinkage_in": '"tuck"'})
+    (mitre,) = plan.mitres
+    view = corners.mitred(plan, mitre)
+    up, along = float(mitre.up_the_side.mm), float(mitre.along_the_bottom.mm)
+    assert (up, along) == (pytest.approx(10.625 * 25.4), pytest.approx((4.625 / 4 + 1.5) * 25.4))
+    (line,) = (s for s in view.shapes if isinstance(s, Stroke) and s.kind is LineType.FOLD)
+    assert line.points == ((0, up), (along, 0))
+    flap = next(s for s in view.shapes if isinstance(s, Stroke) and s.kind is LineType.MARK and len(s.points) == 3)
+    (a, b), (tip_x, tip_y), (c, d) = flap.points
+    assert hypot(tip_x - a, tip_y - b) == pytest.approx(up), "what lay up the side from the raw corner is as long"
+    assert hypot(tip_x - c, tip_y - d) == pytest.approx(along)
+
+
+def test_a_tuck_takes_up_what_is_carried() -> None:
+    plan = plan_of(ALL | {"fabric.shrinkage_in": '"tuck"'})
+    assert plan.shrinkage is not None
+    view = finishing.let_out(plan)
+    low, high = rises(view)[figure(plan, plan.shrinkage.extra)]
+    assert high - low == pytest.approx(float(plan.shrinkage.extra.mm))
+    now, let_out = panel_lines(view)[0], panel_lines(view)[-1]
+    layer = unit(1.18 * float(plan.figures["tuck_upper_line"].value.mm)) * LAYER
+    assert long(now) == pytest.approx(long(let_out), abs=10 * layer)

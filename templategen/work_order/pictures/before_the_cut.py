@@ -62,8 +62,8 @@ def lines(plan: Plan) -> View:
     low, high = min(*places, 0.0), max(*places, 0.0)
     tall = max(high - low, 40.0)
     top, foot = high + tall * 0.3, low - tall * 0.1
-    wide = tall * WIDE
-    left, right = wide * 0.4, wide * 0.56
+    wide = tall * 1.25
+    left, right = wide * 0.36, wide * 0.56
     cloth_ends = -mm(plan.spec.panel.hem + plan.spec.panel.turn_under) if mark.cut < NOTHING else 0.0
     shapes: list[Shape] = [
         Stroke(LineType.MARK, ((0, top), (0, foot))),
@@ -84,7 +84,7 @@ def lines(plan: Plan) -> View:
         Label(f"{line.name} mark line", (right, mm(mark.floor))),
         Label("finish line", (wide, mm(mark.finish))),
         Label("cut line", (wide, mm(mark.cut))),
-        Label("cut gauge", (left, max(places) + tall * 0.1), "left"),
+        Label("cut gauge", (right, max(places) + tall * 0.11)),
         Label("old bottom edge", (wide, 0)),
         Within("back", *((right, 0), (wide, mm(mark.cut))) if mm(mark.cut) > tall * 0.2 else ((0, high), (left, top))),
     ]

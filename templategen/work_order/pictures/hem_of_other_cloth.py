@@ -11,7 +11,7 @@ from ...planning.hems.sewn_on import SewnOnPlan
 from .cloth import broken_up, turned, turned_below
 from .hem_done import done
 from .hem_folds import Fold, folding
-from .sections import LAYER, ROOM, brought_up, numbered, other, pin, section, sides, through, unit
+from .sections import LAYER, ROOM, numbered, other, pin, section, sides, through, unit
 from .signs import across, figure, mm
 
 

@@ -121,3 +121,56 @@ def off(plan: Plan) -> View:
             Within("right: good", (wide * 0.6, high * 0.1), (wide, high * 0.8)),
         ),
     )
+
+
+def compared(plan: Plan) -> View:
+    """Two pinned panels held against each other: how far their hems may be apart."""
+    within = figure(plan, MADE_WITHIN)
+    by, wide, high = mm(MADE_WITHIN), mm(MADE_WITHIN) * 26, mm(MADE_WITHIN) * 12
+    hem, aside = high * 0.4, wide * 0.08
+    if plan.spec.sides.split > 1 and not plan.drop.level:
+        return _side_by_side(within, by, wide, high)
+    return View(
+        title="Two panels, one on another",
+        spoken=(
+            "The feet of two pinned panels that lie one on another, the same side up, top edges level. The lower one "
+            f"is seen a little beside the upper one: their finished edges must not be more than {within} apart."
+        ),
+        shapes=(
+            Stroke(LineType.CUT, ((0, high), (0, 0), (wide, 0), (wide, high))),
+            across(LineType.MARK, 0, wide, hem),
+            broken(0, wide, high, high * 0.05),
+            Stroke(LineType.MARK, ((aside, 0), (aside, -by), (wide + aside, -by), (wide + aside, high))),
+            across(LineType.MARK, wide, wide + aside, hem - by),
+            across(LineType.THIN, wide, wide + aside, high),
+        ),
+        notes=(
+            Rise(f"{within} at most", -by, 0, 0, "left"),
+            Within("upper panel", (0, hem), (wide, high)),
+            Within("hem", (0, 0), (wide, hem)),
+            Label("lower panel", (wide + aside, high * 0.7)),
+        ),
+    )
+
+
+def _side_by_side(within: str, by: float, wide: float, high: float) -> View:
+    """Panels that are not alike: each hem runs on from the other."""
+    half, slope = wide / 2, by * 2
+    return View(
+        title="Two panels, side by side",
+        spoken=(
+            "The feet of two pinned panels that hang side by side, laid beside each other, top edges level. Each hem "
+            f"runs on from the other: where they meet, their finished edges must not be more than {within} apart."
+        ),
+        shapes=(
+            Stroke(LineType.CUT, ((0, high), (0, slope + by), (half, by), (half, high))),
+            Stroke(LineType.CUT, ((half + by / 2, high), (half + by / 2, 0), (wide, -slope), (wide, high))),
+            broken(0, half, high, high * 0.05),
+            broken(half + by / 2, wide, high, high * 0.05),
+        ),
+        notes=(
+            Rise(f"{within} at most", 0, by, wide, "right"),
+            Within("left", (0, high * 0.3), (half, high)),
+            Within("right", (half + by / 2, high * 0.3), (wide, high)),
+        ),
+    )
