@@ -125,7 +125,7 @@ def tucked(plan: Plan) -> View:
         notes=(
             Rise(figure(plan, low), 0, mm(low), 0, "left"),
             Rise(figure(plan, high), 0, mm(high), 0, "left"),
-            Label("long stitches", (x + 2 * gap, mm(low) + 3 * gap)),
+            Label("long stitches", (x + 1.2 * gap, mm(low) + 2.2 * gap)),
             Label("tuck", (x + 4.5 * gap, mm(low) - deep * 0.6)),
             *sides(x, x + gap, mm(low) + 4 * gap, top - mm(high - low) * 0.2, u),
             *numbered((wide / 2, x + gap), 0, u),
@@ -155,7 +155,7 @@ def let_out(plan: Plan) -> View:
         ),
         notes=(
             Rise(figure(plan, plan.shrinkage.extra), low, high, flat.right, "right"),
-            Label("stitches to take out", (2 * gap, low + 3 * gap), "left"),
+            Label("stitches to take out", (1.2 * gap, low + 2.2 * gap), "left"),
             Label("old line", (second + 2.4 * u, high)),
             Label("old line", (second + 2.4 * u, low)),
             *numbered((gap, second + gap), 0, u),
@@ -177,9 +177,9 @@ def _tuck(plan: Plan, x: float, top: float) -> tuple[Shape, ...]:
     assert isinstance(first, Stroke), "a hem begins with the panel's own cloth"
     foot = ((x, low), *first.points[1:])
     return (
-        section((*foot[::-1], (inner, low - gap), *fold, (outer, low), (x, low + 3 * gap), (x, top - 2 * deep))),
+        section((*foot[::-1], (inner, low - gap), *fold, (outer, low + 0.3 * gap), (x, low + 1.5 * gap), (x, top - 2 * deep))),
         *hem,
-        Stroke(LineType.MARK, ((x + 1.5 * gap, low - 2 * gap), (x + 1.5 * gap, low + 4 * gap))),
+        Stroke(LineType.MARK, ((x + 1.2 * gap, low - 1.3 * gap), (x + 1.2 * gap, low + 2.2 * gap))),
     )
 
 

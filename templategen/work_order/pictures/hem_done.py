@@ -75,7 +75,9 @@ def _faced(hem: SewnOnPlan, x: float, top: float, gap: float) -> Done:
     facing = (
         (x + 2 * gap, seam), *turned_below(x + 2 * gap, outer, 0.0), *turned(outer, inside, deep), (inside, deep - turn)
     )
-    return Done((section(((x, top), *turned_below(x, x + gap, 0.0), (x + gap, seam))), other(facing)), x, outer, deep)
+    stitched = Stroke(LineType.MARK, ((x + 0.4 * gap, 0.7 * gap), (x + 2.6 * gap, 0.7 * gap)))
+    panel = section(((x, top), *turned_below(x, x + gap, 0.0), (x + gap, seam)))
+    return Done((panel, other(facing), stitched), x, outer, deep)
 
 
 def _bordered(hem: SewnOnPlan, x: float, top: float, gap: float) -> Done:
@@ -97,7 +99,8 @@ def _bordered_single(hem: SewnOnPlan, x: float, top: float, gap: float) -> Done:
     panel = ((x, top), *turned_below(x, x + gap, deep), (x + gap, deep + seam))
     under = (*turned(outer, x + gap, own), (x + gap, 0.5 * gap))
     border = ((outer, deep + seam), (outer, deep - gap), (x, deep - 2 * gap), *turned_below(x, outer, 0.0), *under)
-    return Done((section(panel), other(border)), x, outer, own)
+    stitched = Stroke(LineType.MARK, ((x + 0.4 * gap, deep + 0.7 * gap), (outer + 0.6 * gap, deep + 0.7 * gap)))
+    return Done((section(panel), other(border), stitched), x, outer, own)
 
 
 def sewn(plan: Plan, hem: HemPlan) -> View:
