@@ -156,13 +156,15 @@ def cut(plan: Plan) -> View:
         Within("offcut", (wide * 0.3, low), (wide, min(y for _, y in places))),
         Span(figure(plan, plan.spec.panel.width), 0, wide, low, "below"),
     ]
-    if drop.level and drop.marks[0].cut > NOTHING:
-        notes.append(Rise(figure(plan, drop.marks[0].cut), 0, mm(drop.marks[0].cut), 0, "left"))
+    deep = figure(plan, drop.marks[0].cut) if drop.level and drop.marks[0].cut > NOTHING else ""
+    if deep:
+        notes.append(Rise(deep, 0, mm(drop.marks[0].cut), 0, "left"))
     return View(
         title="The cut",
         spoken=(
-            "The foot of the panel, flat, its back up. It is cut along the cut line, and not along the finish line "
-            "above it; what lies below the cut is the offcut."
+            f"The foot of the panel, flat, its back up, {figure(plan, plan.spec.panel.width)} wide. It is cut along "
+            f"the cut line, and not along the finish line above it; what lies below the cut is the offcutf', {deep} "
+            "deep' if deep else ''."
         ),
         shapes=tuple(shapes),
         notes=tuple(notes),

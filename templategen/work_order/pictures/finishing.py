@@ -200,9 +200,10 @@ def tucked(plan: Plan) -> View:
     return View(
         title="The tuck, cut across",
         spoken=(
-            f"The cloth cut across, its back up, the bottom edge on the left. Above: two lines, {figure(plan, low)} "
-            f"and {figure(plan, high)} above the finish line. Below: one is brought to the other and stitched, and the "
-            f"fold of {figure(plan, plan.shrinkage.extra / 2)} is pressed down towards the hem."
+            "The cloth cut across, its back up, the bottom edge on the left. Above: two lines, "
+            f"{figure(plan, low)} and {figure(plan, high)} above the finish line and {figure(plan, high - low)} apart. "
+            "Below: one is brought to the other and stitched, and the fold of "
+            f"{figure(plan, plan.shrinkage.extra / 2)} is pressed down towards the hem."
         ),
         shapes=tuple(shapes),
         notes=tuple(notes),

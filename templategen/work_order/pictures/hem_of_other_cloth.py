@@ -20,7 +20,8 @@ def pressed(plan: Plan, hem: SewnOnPlan) -> View:
         title="The facing, cut across",
         spoken=(
             f"A strip {figure(plan, hem.strip)} wide cut across. One long edge is turned "
-            f"{figure(plan, hem.turn_under)} under, and the strip is then as deep as the hem and the seam."
+            f"{figure(plan, hem.turn_under)} under, and the strip is then {figure(plan, hem.strip - hem.turn_under)} "
+            "wide: as the hem is deep, and the seam."
         ),
         shapes=(layer((turn, gap), *folded_left(0, 0, gap), (right - turn, 0)),),
         notes=(

@@ -8,6 +8,7 @@ from ...document.blocks import Pictures
 from ...document.view import Hatch, Heights, Label, Note, Point, Rise, Running, Shape, Span, Stroke, View, Within
 from ...drawing import LineType
 from ...lengths import NOTHING, Length
+from ...lengths.counting import plural
 from ...planning import Plan
 from ...planning.drop import hang_when_done
 from ...planning.lines import line_of
@@ -80,7 +81,7 @@ def _heights(plan: Plan, known: bool) -> Heights:
     """Cut, finish and floor line above the old bottom edge, at the left end of the picture, and the top edge."""
     mark, length = plan.drop.marks[-1], length_of(plan)[0]
     places = [mark.cut, mark.finish, mark.floor, *([length] if known else [])]
-    return Heights(0.0, tuple((mm(each), figure(plan, each)) for each in dict.fromkeys(places) if each), 0.0)
+    return Heights(0.0, tuple((mm(each), figure(plan, abs(each))) for each in dict.fromkeys(places) if each), 0.0)
 
 
 def _across(plan: Plan, high: float) -> Iterator[Note]:
@@ -108,11 +109,19 @@ def _flat_said(plan: Plan, known: bool) -> str:
         for name, height in (("cut line", mark.cut), ("finish line", mark.finish), (f"{line.name} line", mark.floor))
     )
     slope = "" if drop.level else " at the left end of the picture, and otherwise farther along"
-    marks = f" Along the top edge {heading.count} marks, numbered from the left." if heading.marks else ""
+    marks = _marks_said(plan) if heading.marks and plan.width == panel.width else ""
     return (
         f"The panel lies flat, its back towards you, {size}. Heights are from the old bottom edge: {heights}{slope}. "
         f"Below the cut line lies the offcut, hatched.{marks}"
     )
+
+
+def _marks_said(plan: Plan) -> str:
+    heading = plan.heading
+    where = f" the first {figure(plan, heading.edge_inset)} from the edge" if heading.edge_inset else ""
+    apart = f" {figure(plan, heading.pitch)} apart" if heading.pitch and heading.spaced else ""
+    said = f":{','.join(filter(None, (where, apart)))}" if where or apart else ""
+    return f" Along the top edge {plural(heading.count, 'mark')}, numbered from the left{said}."
 
 
 def hanging(plan: Plan) -> View:
@@ -143,7 +152,7 @@ def hanging(plan: Plan) -> View:
         Label(line.the, (wide + past * 2, 0)),
         Label("new bottom edge", (wide, ends[-1])),
     ]
-    heights = [(ends[0], figure(plan, drop.clearance))] if drop.clearance else []
+    heights = [(ends[0], figure(plan, abs(drop.clearance)))] if drop.clearance else []
     if spec.drop.rod_to_floor is not None:
         heights.append((rod, figure(plan, spec.drop.rod_to_floor)))
     if heights:
