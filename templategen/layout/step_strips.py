@@ -42,11 +42,11 @@ def _(block: Step, width: float, sizes: Sizes) -> Iterator[Strip]:
     if width * _BESIDE < _LEAST_BESIDE * sizes.body:
         words = _words(block, width, sizes)
         yield Strip(words.height, words.items, True)
-        setting = set_view(block.view, width - _INDENT * sizes.grown, sizes.small, _TALLEST_STEP * sizes.grown)
+        setting = set_view(block.view, width - _INDENT * sizes.grown, sizes.pictured, _TALLEST_STEP * sizes.grown)
         yield Strip(setting.height + _APART, _put(setting, _INDENT * sizes.grown, 0, sizes))
         return
     words = _words(block, width * (1 - _BESIDE) - _GUTTER, sizes)
-    setting = set_view(block.view, width * _BESIDE, sizes.small, _TALLEST_STEP)
+    setting = set_view(block.view, width * _BESIDE, sizes.pictured, _TALLEST_STEP)
     picture = _put(setting, width * (1 - _BESIDE), -0.6, sizes)
     yield Strip(max(words.height, setting.height + 0.6 + _told(setting, sizes) + _APART), (*words.items, *picture))
 
@@ -117,11 +117,11 @@ def _told(setting: Setting, sizes: Sizes) -> float:
 def _(block: Pictures, width: float, sizes: Sizes) -> Iterator[Strip]:
     """Side by side where none gets much smaller by it, else one below the other; each under its title."""
     tallest = _TALLEST * min(sizes.grown, 1.3)
-    alone = [set_view(view, width, sizes.small, tallest) for view in block.views]
+    alone = [set_view(view, width, sizes.pictured, tallest) for view in block.views]
     if len(block.views) > 1:
         room = width - _GUTTER * (len(block.views) - 1)
         parts = [room * each.width / sum(other.width for other in alone) for each in alone]
-        beside = [set_view(v, part, sizes.small, tallest) for v, part in zip(block.views, parts, strict=True)]
+        beside = [set_view(v, part, sizes.pictured, tallest) for v, part in zip(block.views, parts, strict=True)]
         fits = all(each.width <= part for each, part in zip(beside, parts, strict=True))
         if fits and all(each.height >= _NEARLY * whole.height for each, whole in zip(beside, alone, strict=True)):
             lefts = [sum(parts[:i]) + i * _GUTTER for i in range(len(parts))]
