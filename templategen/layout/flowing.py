@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from ..document.blocks import Block
 from ..document.shapes import moved
@@ -55,7 +56,7 @@ def _side_by_side(flowed: Sequence[list[Item]], beside: Sequence[Area]) -> list[
 
 def _flowed(blocks: Sequence[Block], area: Area, sizes: Sizes) -> tuple[list[list[Item]], float]:
     """The columns, and how much of the last one is filled, from 0 to 1."""
-    return paged(strips_of(blocks, float(area.width), sizes), area)
+    return paged(strips_of(blocks, float(area.width), replace(sizes, page=float(area.height))), area)
 
 
 def paged(strips: Sequence[Strip], area: Area) -> tuple[list[list[Item]], float]:

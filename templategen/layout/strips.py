@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import singledispatch
+from math import inf
 
 from ..document.blocks import (
     MOST_BLANKS,
@@ -38,6 +39,8 @@ class Sizes:
     small: float
     title: float
     head: float
+    page: float = inf
+    """How high a page is, in mm: nothing that no page divides may be higher."""
 
     @property
     def grown(self) -> float:
