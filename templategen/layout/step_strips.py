@@ -30,7 +30,9 @@ _APART = 2.4
 """Between one step and the next, in mm."""
 _BEFORE = 2.0
 """Mm between words and the title of a picture below them."""
-_NEARLY = 0.6
+_UNDER = 1.2
+"""Mm between a step's picture and its title."""
+_NEARLY = 0.55
 """Pictures go side by side where none loses more than this of its height by it."""
 
 
@@ -55,9 +57,10 @@ def _beside(block: Step, width: float, sizes: Sizes) -> Strip | None:
     if block.view is None or room < _LEAST_BESIDE * sizes.body:
         return None
     words = _words(block, width - room - _GUTTER, sizes)
-    setting = _set(block.view, room, sizes, _TALLEST_STEP, _APART + 0.6)
+    setting = _set(block.view, room, sizes, _TALLEST_STEP, _APART + 0.6 + _UNDER + 2 * sizes.small * LEADING)
     if setting.width > room or words.height > sizes.page:
         return None
+    setting = _named(block.view, setting, room, sizes)
     picture = _put(setting, width - room, -0.6, sizes)
     return Strip(max(words.height, setting.height + 0.6 + _told(setting, sizes) + _APART), (*words.items, *picture))
 
@@ -65,8 +68,10 @@ def _beside(block: Step, width: float, sizes: Sizes) -> Strip | None:
 def _below(view: View, width: float, sizes: Sizes) -> Strip:
     """A picture under its words; told in words itself where even there it has no room."""
     indent = _INDENT * sizes.grown
-    setting = _set(view, width - indent, sizes, _TALLEST_STEP * sizes.grown, _APART)
+    under = _UNDER + 2 * sizes.small * LEADING
+    setting = _set(view, width - indent, sizes, _TALLEST_STEP * sizes.grown, _APART + under)
     if setting.width <= width - indent:
+        setting = _named(view, setting, width - indent, sizes)
         return Strip(setting.height + _told(setting, sizes) + _APART, _put(setting, indent, 0, sizes))
     height, items = lines_of(view.spoken, sizes.small, indent, width)
     return Strip(height + _APART, tuple(items))
@@ -141,6 +146,14 @@ def _set(view: View, width: float, sizes: Sizes, tallest: float, besides: float)
         tallest *= 0.8
         setting = set_view(view, width, sizes.pictured, tallest)
     return setting
+
+
+def _named(view: View, setting: Setting, width: float, sizes: Sizes) -> Setting:
+    """A picture with its title under it, in this width."""
+    height, title = lines_of(view.title, sizes.small, 0, width)
+    below = setting.height + _UNDER
+    items = (*setting.items, *(moved(line, 0, -below) for line in title))
+    return replace(setting, height=below + height, items=items)
 
 
 def _put(setting: Setting, left: float, top: float, sizes: Sizes) -> tuple[Item, ...]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from ...document.view import Hatch, Label, Note, Point, Rise, Shape, Span, Stroke, Symbol, View, Within
+from ...document.view import Arrow, Hatch, Label, Note, Point, Rise, Shape, Span, Stroke, Symbol, View, Within
 from ...drawing import LineType
 from ...lengths import NOTHING, Length
 from ...planning import Plan
@@ -25,7 +25,7 @@ def pins(plan: Plan) -> View:
     edge = -below  # of the cloth, measured from the floor or what the panel hangs to
     shapes: list[Shape] = [
         across(LineType.CUT, -wide * 0.2, wide * 1.2, 0),
-        Stroke(LineType.MARK, ((0, high), (0, min(edge, 0)), (wide, min(edge, 0)), (wide, high))),
+        Stroke(LineType.MARK, ((0, high), (0, 0), (wide, 0), (wide, high))),
         broken(0, wide, high, high * 0.03),
     ]
     if edge > 0:
@@ -34,12 +34,15 @@ def pins(plan: Plan) -> View:
     where = (wide * 0.06, wide * 0.5, wide * 0.94)
     if edge <= 0:
         shapes += [Symbol("pin", (x, 0), 200.0) for x in where]
+    if edge < 0:  # seen from the front what lies on the floor is not seen; its outline is
+        shapes.append(Stroke(LineType.FOLD, ((0, 0), (0, edge), (wide, edge), (wide, 0))))
     notes: list[Note] = [Label(line.the, (wide * 1.2, 0))]
     if edge < 0:
         notes += [
-            Label("pin", (where[2], 0)),
+            Label("pin, right through the cloth", (where[2], 0), "right"),
             Rise(figure(plan, first), edge, 0, 0, "left"),
             Label("old bottom edge", (wide, edge)),
+            Within("lies on the floor" if plan.spec.drop.to == "floor" else "hangs below", (0, edge), (wide, 0)),
         ]
     elif edge > 0:
         notes += [Rise(figure(plan, abs(first)), 0, edge, 0, "left"), Label("old bottom edge", (wide, edge))]
@@ -71,18 +74,21 @@ def lines(plan: Plan) -> View:
     top, foot = high + tall * 0.25, min(low, 0.0) - tall * 0.08
     wide = tall * WIDE
     left, right = wide * 0.4, wide * 0.56
+    short = left + (right - left) * 0.6
     shapes: list[Shape] = [
         Stroke(LineType.MARK, ((0, top), (0, foot), (wide, foot), (wide, top))),
         broken(0, wide, top, tall * 0.03),
-        box(LineType.CUT, (left, min(places) - tall * 0.06), (right, max(places) + tall * 0.06)),
-        across(LineType.MARK, left, right, mm(mark.floor)),
-        across(LineType.FOLD, 0, wide, mm(mark.finish)),
-        across(LineType.CUT, 0, wide, mm(mark.cut)),
-        Symbol("pin", (right, mm(mark.floor)), 180.0),
-    ]
+        box(LineType.CUT, (left, min(places)), (right, max(places) + tall * 0.14)),
+        *(across(LineType.MARK, left, short, place) for place in places),
+        *(across(kind, x1, x2, mm(height)) for kind, height in ((LineType.FOLD, mark.finish), (LineType.CUT, mark.cut))
+          for x1, x2 in ((0, left), (right, wide))),
+        Symbol("pin", (left, mm(mark.floor)), 0.0),
+        Arrow((((left + right) / 2, max(places) + tall * 0.02), ((left + right) / 2, max(places) + tall * 0.12))),
+    ]  # fmt: skip
     notes: list[Note] = [
-        *(Label(name, (wide if name != f"{line.name} mark line" else right, mm(at))) for name, at in heights.items()),
-        Label("cut gauge", (left, (max(places) + min(places)) / 2), "left"),
+        *_named(plan, heights, wide, short),
+        Label("cut gauge", (left, max(places) + tall * 0.1), "left"),
+        Label("pin", (left, mm(mark.floor)), "left"),
         Within("back, up", (0, foot), (left, mm(mark.cut) - tall * 0.02), "left"),
     ]
     said = "; ".join(f"the {name} {figure(plan, abs(at))} {_side(at)}" for name, at in heights.items())
@@ -95,6 +101,18 @@ def lines(plan: Plan) -> View:
         shapes=tuple(shapes),
         notes=tuple(notes),
     )
+
+
+def _named(plan: Plan, heights: dict[str, Length], wide: float, short: float) -> list[Label]:
+    """The lines by name; those that come to the same reading together, as they could not be told apart."""
+    found: dict[Length, list[str]] = {}
+    for name, at in heights.items():
+        found.setdefault(plan.tape.read(at).value, []).append(name)
+    labels = []
+    for names in found.values():
+        x = short if len(names) == 1 and names[0].endswith("mark line") else wide
+        labels.append(Label(", ".join(name.removesuffix(" line") for name in names) + " line", (x, mm(heights[names[0]]))))
+    return labels
 
 
 def _side(height: Length) -> str:
@@ -114,10 +132,11 @@ def look(plan: Plan) -> View:
         broken(0, wide, low, high * 0.03),
         across(LineType.FOLD, 0, wide, rise),
     ]
+    together = not plan.tape.read(mark.finish - mark.floor).value
     notes: list[Note] = [
-        Label("finish line", (wide, rise)),
-        Label(line.the, (wide * 1.2, 0)),
-        Within("front", (wide * 0.2, max(rise, 0) + high * 0.1), (wide * 0.8, top - high * 0.1)),
+        Label(f"{line.the} and finish line" if together else "finish line", (wide, rise)),
+        *([] if together else [Label(line.the, (wide * 1.2, 0))]),
+        Within("back", (wide * 0.2, max(rise, 0) + high * 0.1), (wide * 0.8, top - high * 0.1)),
     ]
     apart = mark.finish - mark.floor
     if plan.tape.read(apart).value:
@@ -125,7 +144,7 @@ def look(plan: Plan) -> View:
     stands = "level with" if not plan.tape.read(apart).value else f"{figure(plan, abs(apart))} {_side(apart)}"
     return View(
         title="The marked panel, hung again",
-        spoken=f"The marked panel hangs as it did, seen from the front. Its finish line stands {stands} {line.the}.",
+        spoken=f"The marked panel hangs as it did, its back towards you. Its finish line stands {stands} {line.the}.",
         shapes=tuple(shapes),
         notes=tuple(notes),
     )
