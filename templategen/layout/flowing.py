@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 
 from ..document.blocks import Block
 from ..document.shapes import moved
@@ -15,6 +16,8 @@ from .strips import Sizes, Strip, strips_of
 _USUAL = Sizes(11, 9, 20, 13)
 _SMALLER = (Sizes(10.5, 8.6, 19, 12.5), Sizes(10, 8.2, 18, 12))
 """Taken where they save a page, the larger first."""
+_LED_ON = 0.4
+"""Of a page, what must be free for the first of strips that ought to stay together and are more than a page."""
 _MAY_SAVE = 0.12
 """What the smallest sizes save of each page's height, and a little: a last page that is fuller need not be tried."""
 _COLUMN, _GUTTER = 160, 10
@@ -55,7 +58,7 @@ def _side_by_side(flowed: Sequence[list[Item]], beside: Sequence[Area]) -> list[
 
 def _flowed(blocks: Sequence[Block], area: Area, sizes: Sizes) -> tuple[list[list[Item]], float]:
     """The columns, and how much of the last one is filled, from 0 to 1."""
-    return paged(strips_of(blocks, float(area.width), sizes), area)
+    return paged(strips_of(blocks, float(area.width), replace(sizes, page=float(area.height))), area)
 
 
 def paged(strips: Sequence[Strip], area: Area) -> tuple[list[list[Item]], float]:
@@ -71,8 +74,8 @@ def paged(strips: Sequence[Strip], area: Area) -> tuple[list[list[Item]], float]
         while strips[follow].keep_with_next and follow + 1 < len(strips):
             follow += 1
             needed += strips[follow].height
-        if needed > whole:
-            needed = strip.height
+        if needed > whole:  # what leads them on, and what it leads to first
+            needed = min(needed, max(strip.height, _LED_ON * whole))
         if y - needed < float(area.bottom) and pages[-1]:
             pages.append([])
             y = float(area.top)

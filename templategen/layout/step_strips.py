@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 
 from ..document.blocks import MOST_BOXES, Gate, Pictures, Step
 from ..document.setting import Setting, set_view
@@ -29,26 +30,65 @@ _APART = 2.4
 """Between one step and the next, in mm."""
 _BEFORE = 2.0
 """Mm between words and the title of a picture below them."""
-_NEARLY = 0.6
+_UNDER = 1.2
+"""Mm between a step's picture and its title."""
+_NEARLY = 0.55
 """Pictures go side by side where none loses more than this of its height by it."""
 
 
 @strips.register
 def _(block: Step, width: float, sizes: Sizes) -> Iterator[Strip]:
     """The step's number, title and words, its boxes below them, its picture beside or below."""
+    beside = _beside(block, width, sizes) if block.view is not None else None
+    if beside is not None:
+        yield beside
+        return
+    words = _divided(_words(block, width, sizes), sizes.page)
     if block.view is None:
-        yield _words(block, width, sizes)
+        yield from words
         return
-    if width * _BESIDE < _LEAST_BESIDE * sizes.body:
-        words = _words(block, width, sizes)
-        yield Strip(words.height, words.items, True)
-        setting = set_view(block.view, width - _INDENT * sizes.grown, sizes.small, _TALLEST_STEP * sizes.grown)
-        yield Strip(setting.height + _APART, _put(setting, _INDENT * sizes.grown, 0, sizes))
-        return
-    words = _words(block, width * (1 - _BESIDE) - _GUTTER, sizes)
-    setting = set_view(block.view, width * _BESIDE, sizes.small, _TALLEST_STEP)
-    picture = _put(setting, width * (1 - _BESIDE), -0.6, sizes)
-    yield Strip(max(words.height, setting.height + 0.6 + _told(setting, sizes) + _APART), (*words.items, *picture))
+    yield from (replace(strip, keep_with_next=True) for strip in words)
+    yield _below(block.view, width, sizes)
+
+
+def _beside(block: Step, width: float, sizes: Sizes) -> Strip | None:
+    """Words and picture side by side; None where one of them has no room there."""
+    room = width * _BESIDE
+    if block.view is None or room < _LEAST_BESIDE * sizes.body:
+        return None
+    words = _words(block, width - room - _GUTTER, sizes)
+    setting = _set(block.view, room, sizes, _TALLEST_STEP, _APART + 0.6 + _UNDER + 2 * sizes.small * LEADING)
+    if setting.width > room or words.height > sizes.page:
+        return None
+    setting = _named(block.view, setting, room, sizes)
+    picture = _put(setting, width - room, -0.6, sizes)
+    return Strip(max(words.height, setting.height + 0.6 + _told(setting, sizes) + _APART), (*words.items, *picture))
+
+
+def _below(view: View, width: float, sizes: Sizes) -> Strip:
+    """A picture under its words; told in words itself where even there it has no room."""
+    indent = _INDENT * sizes.grown
+    under = _UNDER + 2 * sizes.small * LEADING
+    setting = _set(view, width - indent, sizes, _TALLEST_STEP * sizes.grown, _APART + under)
+    if setting.width <= width - indent:
+        setting = _named(view, setting, width - indent, sizes)
+        return Strip(setting.height + _told(setting, sizes) + _APART, _put(setting, indent, 0, sizes))
+    height, items = lines_of(view.spoken, sizes.small, indent, width)
+    return Strip(height + _APART, tuple(items))
+
+
+def _divided(strip: Strip, page: float) -> Iterator[Strip]:
+    """A strip that is higher than a page, in several; else as it is."""
+    start, items = 0.0, list[Item]()
+    if strip.height > page:
+        for item in sorted(strip.items, key=lambda item: -item.bounds.top):
+            if float(item.bounds.bottom) < -start - page and items:
+                foot = min(float(each.bounds.bottom) for each in items)
+                yield Strip(-foot, tuple(items))
+                start, items = start - foot, []
+            items.append(moved(item, 0, start))
+        strip = Strip(strip.height - start, tuple(items))
+    yield strip
 
 
 def _words(block: Step, width: float, sizes: Sizes) -> Strip:
@@ -99,6 +139,23 @@ def _boxes(block: Step, left: float, top: float, width: float, sizes: Sizes) -> 
     return -(-count // in_a_row) * row_height, items
 
 
+def _set(view: View, width: float, sizes: Sizes, tallest: float, besides: float) -> Setting:
+    """A picture so small that it goes on a page together with what else its strip holds, ``besides`` mm high."""
+    setting = set_view(view, width, sizes.pictured, tallest)
+    while setting.height + _told(setting, sizes) + besides > sizes.page and tallest > 1.0:
+        tallest *= 0.8
+        setting = set_view(view, width, sizes.pictured, tallest)
+    return setting
+
+
+def _named(view: View, setting: Setting, width: float, sizes: Sizes) -> Setting:
+    """A picture with its title under it, in this width."""
+    height, title = lines_of(view.title, sizes.small, 0, width)
+    below = setting.height + _UNDER
+    items = (*setting.items, *(moved(line, 0, -below) for line in title))
+    return replace(setting, height=below + height, items=items)
+
+
 def _put(setting: Setting, left: float, top: float, sizes: Sizes) -> tuple[Item, ...]:
     """A picture with its top left corner there, and its scale below it where it has one."""
     items = [moved(item, left, top) for item in setting.items]
@@ -121,10 +178,17 @@ def _(block: Gate, width: float, sizes: Sizes) -> Iterator[Strip]:
     items = [moved(item, 0, -2.6) for item in words]
     if block.view is not None:
         room = width * _BESIDE if beside else width
-        setting = set_view(block.view, room, sizes.small, _TALLEST_STEP * (1 if beside else sizes.grown))
-        left, top = (width * (1 - _BESIDE), -3.6) if beside else (0.0, -height - 4.6)
-        items += _put(setting, left, top, sizes)
-        height = max(height, setting.height + 1.4) if beside else height + setting.height + 3.0
+        tallest = _TALLEST_STEP * (1 if beside else sizes.grown)
+        setting = _set(block.view, room, sizes, tallest, height + 12 + _UNDER + 2 * sizes.small * LEADING)
+        left, top = (width - room, -3.6) if beside else (0.0, -height - 4.6)
+        if setting.width <= room:
+            setting = _named(block.view, setting, room, sizes)
+            items += _put(setting, left, top, sizes)
+            seen = setting.height
+        else:  # told in words where it has no room
+            seen, said = lines_of(block.view.spoken, sizes.small, 0, room)
+            items += [moved(item, left, top) for item in said]
+        height = max(height, seen + 1.4) if beside else height + seen + 3.0
     low = -height - 4.2
     rules = (Line(LineType.TRIM, 0, y, width, y) for y in (-1.6, low))
     yield Strip(-low + 2.4, (*items, *rules))
@@ -134,18 +198,23 @@ def _(block: Gate, width: float, sizes: Sizes) -> Iterator[Strip]:
 def _(block: Pictures, width: float, sizes: Sizes) -> Iterator[Strip]:
     """Side by side where none gets much smaller by it, else one below the other; each under its title."""
     tallest = _TALLEST * min(sizes.grown, 1.3)
-    alone = [set_view(view, width, sizes.small, tallest) for view in block.views]
+    above = max(lines_of(view.title, sizes.body, 0, width, True)[0] for view in block.views) * 2 + _BEFORE + 6.0
+    alone = [_set(view, width, sizes, tallest, above) for view in block.views]
     if len(block.views) > 1:
         room = width - _GUTTER * (len(block.views) - 1)
         parts = [room * each.width / sum(other.width for other in alone) for each in alone]
-        beside = [set_view(v, part, sizes.small, tallest) for v, part in zip(block.views, parts, strict=True)]
+        beside = [_set(v, part, sizes, tallest, above) for v, part in zip(block.views, parts, strict=True)]
         fits = all(each.width <= part for each, part in zip(beside, parts, strict=True))
         if fits and all(each.height >= _NEARLY * whole.height for each, whole in zip(beside, alone, strict=True)):
             lefts = [sum(parts[:i]) + i * _GUTTER for i in range(len(parts))]
             yield _row(block.views, beside, lefts, parts, sizes)
             return
     for view, setting in zip(block.views, alone, strict=True):
-        yield _row((view,), (setting,), (0.0,), (width,), sizes)
+        if setting.width <= width:
+            yield _row((view,), (setting,), (0.0,), (width,), sizes)
+        else:
+            height, items = lines_of(f"{view.title}. {view.spoken}", sizes.body, 0, width)
+            yield Strip(height + _APART, tuple(items))
 
 
 def _row(

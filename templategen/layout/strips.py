@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from functools import singledispatch
+from math import inf
 
 from ..document.blocks import (
     MOST_BLANKS,
@@ -26,7 +27,7 @@ from ..document.shapes import moved
 from ..drawing import Item, Line, LineType, Text, width_of, wrap
 from ..drawing.look import Look
 
-USUAL_BODY = 11.0
+USUAL_BODY, USUAL_SMALL = 11.0, 9.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,11 +38,18 @@ class Sizes:
     small: float
     title: float
     head: float
+    page: float = inf
+    """How high a page is, in mm: nothing that no page divides may be higher."""
 
     @property
     def grown(self) -> float:
         """How many times their usual size boxes, indents and lines to write on have, so that they suit the type."""
         return max(self.body / USUAL_BODY, 0.8)
+
+    @property
+    def pictured(self) -> float:
+        """What is said in pictures is no smaller where the rest is, to save a page: a picture is set once."""
+        return max(self.small, USUAL_SMALL)
 
     def seen(self, look: Look) -> Sizes:
         """The same in a look: what goes on paper in usual type, set so that the look's own reader can read it."""

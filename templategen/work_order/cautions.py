@@ -11,7 +11,7 @@ HEAT = Remark(
     "first.",
 )
 """Before the first pressing."""
-BLADES = Remark("Blades", "Cut away from the hand that holds.")
+BLADES = Remark("Blades", "Keep the hand that holds the cloth out of the way of the blades.")
 """Before the cut."""
 LOAD = Remark(
     "Load",

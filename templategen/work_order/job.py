@@ -7,6 +7,7 @@ from dataclasses import replace
 
 from ..document.blocks import Block, Heading, Paragraph, Remark
 from ..document.on_paper import OnPaper
+from ..drawing import LARGE, capitalised
 from ..lengths.counting import plural
 from ..planning import JobPlan, Part
 from ..planning.jobs.plan import listed
@@ -39,11 +40,19 @@ def words(
         Paragraph(f"{what} {order.reading(first)}"),
         *(order.remarks(job.job_notices) if job.named else ()),
     ]
+    closing = [*_captions(served, choices), *record(job, carried or {})]
     if len(job.parts) == 1:  # what it looks like first, then what it takes
         shown, work = parts[0]
-        return [*opening, *shown, *needed, *work, *record(job, carried or {})]
-    everything = (block for part in parts for blocks in part for block in blocks)
-    return [*opening, *needed, *everything, *record(job, carried or {})]
+        return [*opening, *shown, *needed, *work, *closing]
+    return [*opening, *needed, *(block for part in parts for blocks in part for block in blocks), *closing]
+
+
+def _captions(served: Sequence[Served], choices: Choices) -> Iterator[Block]:
+    """What the templates say of their use, where their own large print leaves no room for it."""
+    if served and choices.look is LARGE:
+        yield Heading("How each template is used")
+        for drawing, _ in served:
+            yield Paragraph(f"{capitalised(drawing.name)}: {' '.join(drawing.caption)}")
 
 
 def _parts(job: JobPlan, served: Sequence[Served], choices: Choices) -> Iterator[tuple[list[Block], list[Block]]]:

@@ -42,7 +42,7 @@ def getting_ready(plan: Plan, choices: Choices) -> Stage:
                 "its heavy trim line and lay it on the left-hand piece, trimmed edge on the match line, so that "
                 "letters, distances and rings meet and every little figure is closed. Check with a steel rule: each "
                 "length over two or three joins, and the whole, must be right within what stands beside it. Glue "
-                "every card and cut gauge to card.",
+                "every template that is called a card, and every cut gauge, to stiff card.",
                 "once",
                 view=taping(),
             ),
@@ -78,14 +78,15 @@ def _measuring(plan: Plan) -> Iterator[Step]:
         "Pins",
         f"Hang {'each' if plan.spec.panel.count > 1 else 'the'} panel by {_hung_by(plan)}, washed or pressed as it "
         f"will be kept and without weights, until it has settled. Mark {line.the} with pins at both edges and in the "
-        "middle, where it is not marked yet.",
+        "middle, where it is not marked yet: right through, so that they show on the back.",
         "bought",
         view=pins(plan),
     )
     spec, found = plan.spec, [_width(plan), *(_floor(plan, *each) for each in _checked(plan))]
+    flat = "; ".join(f"{row.label[0].lower()}{row.label[1:]}, {row.value}" for row in found)
+    said = f"laid flat, {flat}"
     if spec.drop.rod_to_floor is not None:
-        found.append(NumberRow(f"From the top of the rod down to {line.the}", plan.tape.show(spec.drop.rod_to_floor)))
-    said = "; ".join(f"{row.label[0].lower()}{row.label[1:]}, {row.value}" for row in found)
+        said = f"from the top of the rod down to {line.the}, {plan.tape.show(spec.drop.rod_to_floor)}; then, {said}"
     yield Step(
         "Check",
         f"Measure with a steel or wooden rule: {said}. If one is off by more than {_tolerance(plan)}, put it right in "
@@ -119,7 +120,10 @@ def marking_the_lines(plan: Plan) -> Stage:
             "the highest pin; mark the cut line and the finish line there, and at the same heights above the old "
             "bottom edge at both edges. Join the marks right across with a long rule."
         )
-    text = f"Lay the panel flat, back towards you. Lay the cut gauge's {name} mark line on {pins}"
+    text = (
+        "Lay the panel flat, back towards you. Lay the cut gauge on it, its arrow towards the heading, the left end of "
+        f"its {name} mark line on {pins}"
+    )
     return Stage("Mark", (Step("Lines", text, "bought", view=lines(plan), uses=("cut gauge",)),))
 
 

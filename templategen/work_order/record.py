@@ -41,20 +41,20 @@ def record(job: JobPlan, carried: Mapping[str, str], spec: str = "") -> list[Blo
 
 def in_short(job: JobPlan) -> Iterator[tuple[str, tuple[NumberRow, ...]]]:
     """Every field that was given, as a table of what holds for all windows, and one of what each window says itself."""
-    tape, spec = job.tape, job.spec
+    spec = job.spec
     if not spec.source:
-        yield "What was given", tuple(_row(tape, FIELDS[path], value) for path, value in _told(spec).items())
+        yield "What was given", tuple(_row(spec, FIELDS[path], value) for path, value in _told(spec).items())
         return
-    yield "What was given", tuple(_rows(tape, given(spec.source)))
+    yield "What was given", tuple(_rows(spec, given(spec.source)))
     for window, own in zip(job.windows, given_by_windows(spec.source), strict=False):
-        yield f"What was given for {window.label}", tuple(_rows(tape, own))
+        yield f"What was given for {window.label}", tuple(_rows(window.plan.spec, own))
 
 
-def _rows(tape: Tape, fields: Mapping[str, Any]) -> Iterator[NumberRow]:
+def _rows(spec: Spec, fields: Mapping[str, Any]) -> Iterator[NumberRow]:
     """Fields as they were typed, by path, each with what it was read as."""
     for path, typed in fields.items():
         field = _KNOWN[path]
-        yield _row(tape, field, read_value(field, typed, tape.units), _as_typed(typed))
+        yield _row(spec, field, read_value(field, typed, spec.units), _as_typed(typed))
 
 
 def _told(spec: Spec) -> dict[str, Any]:
@@ -71,11 +71,13 @@ def _value_at(spec: Spec, path: str) -> Any:
     return value
 
 
-def _row(tape: Tape, field: SpecField, value: Any, typed: str = "") -> NumberRow:
+def _row(spec: Spec, field: SpecField, value: Any, typed: str = "") -> NumberRow:
     """The field's path, what it is, and what the catalogue says it is; how it was typed where that reads otherwise."""
-    shown = _shown(tape, value)
+    shown, meaning = _shown(spec.tape, value), field.about.meaning
+    if field.table == "drop":  # the catalogue says floor for whatever panels hang to
+        meaning = meaning.replace("the floor", line_of(spec).the)
     as_typed = f"; typed {typed}" if typed and typed not in (shown, str(value)) else ""
-    return NumberRow(field.path, shown, f"{field.about.meaning}{as_typed}")
+    return NumberRow(field.path, shown, f"{meaning}{as_typed}")
 
 
 def _shown(tape: Tape, value: Any) -> str:

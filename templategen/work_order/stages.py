@@ -107,7 +107,8 @@ def _adjusting(plan: Plan, several_windows: bool) -> Stage:
     window = " --window NAME" if several_windows else ""
     text = (
         f"Off by more than {far} anywhere? Then templategen adjust SPEC{window} --stitched --hangs \"left {near} low, "
-        'middle good, right good" says what to do with the least unpicking; write in it what you measured.'
+        'middle good, right good" says what to do with the least unpicking; write in it what you measured, left and '
+        "right as seen from the front."
     )
     return Stage("Adjust", (Step("Adjust", text, view=off(plan)),))
 

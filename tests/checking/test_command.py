@@ -13,7 +13,7 @@ import pytest
 from templategen.cli import main
 
 from . import handling as by
-from .kits import kit
+from .kits import SHEETS, kit
 
 Run = Callable[..., tuple[int, str, str]]
 
@@ -42,7 +42,7 @@ def test_a_kit_as_it_was_made_is_0_and_two_lines(run: Run) -> None:
     status, out, err = run(kit())
     assert (status, err) == (0, "")
     assert out.splitlines() == [
-        "from the post.pdf will print true: 8 sheets, bars as long as they say.",
+        f"from the post.pdf will print true: {SHEETS} sheets, bars as long as they say.",
         "The bars measure 100.00 % across and 100.00 % along of what they say.",
     ]
 
@@ -70,7 +70,7 @@ def test_json_is_what_the_contract_says_and_nothing_else(run: Run) -> None:
     assert record["across"] == record["along"] == pytest.approx(0.9407, abs=5e-4)
     assert {"code", "text"} <= set(record["findings"][0])
     assert record["findings"][0]["code"] == "scaled" and "A4 page fitted on letter" in record["findings"][0]["text"]
-    assert record["sheets"][2]["number"] == 3 and record["pages"] == 8
+    assert record["sheets"][2]["number"] == 3 and record["pages"] == len(record["sheets"])
     status, out, _ = run(kit(), "--json")
     record = json.loads(out)
     assert (status, record["true"], record["across"], record["along"]) == (0, True, 1.0, 1.0)

@@ -250,7 +250,7 @@ def test_every_sheet_is_listed_with_its_number_and_its_own_ratios(tmp_path: Path
     assert [(sheet.page, sheet.number, sheet.of) for sheet in verdict.sheets] == [
         (number, number, SHEETS) for number in range(1, SHEETS + 1)
     ]
-    assert [round(sheet.across or 0, 6) for sheet in verdict.sheets] == [1, 1, 0.5, 1, 1, 1, 1, 1]
+    assert [round(sheet.across or 0, 6) for sheet in verdict.sheets] == [1, 1, 0.5] + [1] * (SHEETS - 3)
     assert (verdict.across, verdict.along) == (pytest.approx(0.5), pytest.approx(0.5))
     (scaled,) = [finding for finding in verdict.findings if finding.code == "scaled"]
     assert scaled.pages == (3,) and "page 3" in scaled.text and "50.00 %" in scaled.text

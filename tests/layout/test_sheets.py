@@ -135,7 +135,7 @@ def test_every_sheet_says_what_it_is_and_how_to_print_it(name: str) -> None:
 @pytest.mark.parametrize("name", ["letter", "a4", "legal", "tabloid", "a3"])
 def test_every_sheet_explains_the_line_types_that_stand_on_it(name: str) -> None:
     kit = make_kit(make_plan(read_spec(_ORDINARY)), Options(paper=name))
-    for sheet in kit.sheets:
+    for sheet in (sheet for sheet in kit.sheets if sheet.placed):  # in pictures of the work each line has its own words
         used = {item.kind for placed in sheet.placed for item in placed.items if isinstance(item, Line | Ring)}
         said = {item.text for item in sheet.items if isinstance(item, Text)}
         assert {KEY[kind] for kind in used if kind in KEY} == said & set(KEY.values())

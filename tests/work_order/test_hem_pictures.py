@@ -12,7 +12,7 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 
 from templategen.document.setting import set_view
-from templategen.document.view import Label, Rise, Span, Stroke, View
+from templategen.document.view import Heights, Label, Rise, Span, Stroke, View
 from templategen.drawing import LineType
 from templategen.planning import Plan, make_plan
 from templategen.planning.choices import HEM_TAPE
@@ -24,14 +24,17 @@ from templategen.spec.starting import spec_text, starting_literals
 from templategen.templates import Choices
 from templategen.work_order.headings import HEADING_WORK
 from templategen.work_order.hems import HEM_WORK
-from templategen.work_order.pictures import finishing, hem_done, hem_folds
+from templategen.work_order.pictures import before_the_cut, finishing, hem_done, hem_folds, panel
 from templategen.work_order.pictures import sides as corners
 from templategen.work_order.pictures.sections import LAYER, unit
 from templategen.work_order.pictures.signs import figure
 from templategen.work_order.stages import stages_of
 
 from ..document.laws import outside, touching
+from ..planning.building import planned
 from ..strategies import kind_specs
+from .random_plans import random_plan
+from .test_no_overlap import views
 
 SIZES = ((92.0, 9.0, 62.0), (185.0, 18.0, 124.0))
 """Width, size of type, and height of the shapes."""
@@ -235,3 +238,42 @@ def test_a_tuck_takes_up_what_is_carried() -> None:
     now, let_out = panel_lines(view)[0], panel_lines(view)[-1]
     layer = unit(1.18 * float(plan.figures["tuck_upper_line"].value.mm)) * LAYER
     assert long(now) == pytest.approx(long(let_out), abs=10 * layer)
+
+
+def test_before_the_cut_the_finish_line_stands_as_far_from_the_floor_as_shift_and_clearance_say() -> None:
+    plan = planned()
+    view = before_the_cut.look(plan)
+    (line,) = [s for s in view.shapes if isinstance(s, Stroke) and s.kind is LineType.FOLD]
+    expected = float((plan.drop.clearance - plan.drop.hang_shift).mm)
+    assert line.points[0][1] == pytest.approx(expected)
+    assert any("finish line" in note.text for note in view.notes if isinstance(note, Label))
+
+
+def test_the_whole_panel_is_drawn_to_one_scale() -> None:
+    """Its outline, and the lines across it, at their own heights."""
+    plan = planned()
+    view = panel.flat(plan)
+    assert view.to_scale
+    heights = {shape.kind: shape.points[0][1] for shape in view.shapes if isinstance(shape, Stroke)}
+    assert heights[LineType.CUT] == pytest.approx(float(plan.drop.marks[0].cut.mm))
+    assert heights[LineType.FOLD] == pytest.approx(float(plan.drop.marks[0].finish.mm))
+    outline = next(s for s in view.shapes if isinstance(s, Stroke) and s.kind is LineType.MARK)
+    assert max(x for x, _ in outline.points) == pytest.approx(54 * 25.4)
+    assert max(y for _, y in outline.points) == pytest.approx(96 * 25.4)
+
+
+def test_a_panel_whose_length_is_not_known_is_not_to_scale() -> None:
+    plan = planned({"panel.length": None, "drop.rod_to_floor": None})
+    assert not panel.flat(plan).to_scale and not panel.hanging(plan).to_scale
+
+
+@pytest.mark.parametrize("part", range(4))
+def test_whoever_cannot_see_a_picture_is_told_every_figure_in_it(part: int) -> None:
+    for number in range(part, 60, 4):
+        for view in views(random_plan(number)):
+            assert view.title and view.spoken.endswith(".")
+            dimensions = [note.text for note in view.notes if isinstance(note, Span | Rise)]
+            dimensions += [text for note in view.notes if isinstance(note, Heights) for _, text in note.places]
+            for shown in dimensions:
+                assert FIGURE.findall(shown), (number, view.title, shown)
+                assert all(said in view.spoken for said in FIGURE.findall(shown)), (number, view.title, shown)

@@ -6,7 +6,7 @@ from fractions import Fraction
 
 import pytest
 
-from templategen.document.blocks import Pictures, Step
+from templategen.document.blocks import Gate, Pictures, Step
 from templategen.document.setting import set_view
 from templategen.document.view import View
 from templategen.drawing import LARGE, USUAL
@@ -31,7 +31,7 @@ def views(plan: Plan) -> list[View]:
     """Every picture of the work order."""
     found = []
     for block in words(plan):
-        if isinstance(block, Step) and block.view is not None:
+        if isinstance(block, Step | Gate) and block.view is not None:
             found.append(block.view)
         elif isinstance(block, Pictures):
             found += block.views

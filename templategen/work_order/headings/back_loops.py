@@ -27,7 +27,8 @@ def steps(plan: Plan, loops: LoopPlan, choices: Choices) -> Iterator[Step]:
     yield from sewn_strips(plan, loops.width)
     yield Step(
         "Cut loops",
-        f"Lay {tube(plan)} on the loop ladder and cut loops {plain(plan, loops.length)} long, "
+        f"Lay {tube(plan)} on the loop ladder, its end at the left edge. Mark at the lines that say cut, and where the "
+        f"lower seam and the upper turn come. Take it off and cut: loops {plain(plan, loops.length)} long, "
         f"{plan.counts['loops_needed']} in all. Neaten the ends with a close zigzag.",
         "once",
         ladder(plan, loops.width, loops.length, "loop", "loop ladder"),
@@ -35,18 +36,20 @@ def steps(plan: Plan, loops: LoopPlan, choices: Choices) -> Iterator[Step]:
     )
     yield marking(plan, choices, "the back of the casing")
     seam = plain(plan, loops.upper_seam)
+    line = "lower stitch line" if plan.spec.panel.header else "stitch line"
     yield trying(
         plan,
-        f"tack both ends of every loop, its upper fold {seam} below the top edge",
-        pictures.from_the_back(plan, loops),
+        f"tack every loop to the back layer of the casing only: its lower end on the casing's {line}, "
+        f"{plain(plan, loops.lower_allowance)} of it below; its upper end turned {plain(plan, loops.upper_turn)} "
+        f"under, towards the casing, and that fold {seam} below the top edge",
+        pictures.sewn(plan, loops),
     )
     yield Step(
         "Sew",
-        "By hand, and through the back layer of the casing only, so that no stitch shows in front: sew the lower end "
-        f"of each loop to the casing's stitch line, {plain(plan, loops.lower_allowance)} of it below the seam; turn "
-        f"{plain(plan, loops.upper_turn)} of its upper end under, towards the casing, and sew that fold "
-        f"{seam} below the panel's top edge.",
-        view=pictures.sewn(plan, loops),
+        "By hand, and through the back layer of the casing only, so that no stitch shows in front: sew each loop as it "
+        f"was tacked, its lower end to the casing's {line}, the fold of its upper end {seam} below the panel's top "
+        "edge.",
+        view=pictures.from_the_back(plan, loops),
     )
 
 

@@ -27,13 +27,14 @@ def _strips(plan: Plan) -> tuple[str, str]:
     needed, wide, thing = offcut.strips_needed, plain(plan, offcut.pieces.strip), offcut.pieces.thing
     if not needed or not offcut.strips_unpicked:
         return f"Make a strip of other cloth {wide} wide, in pieces long enough for whole {thing}s.", "each piece"
-    hemmed = needed > offcut.strips_clear and bool(panel.hem)
-    first = "Let down the old hem of the offcuts and press it flat. " if hemmed else ""
-    source = "from the offcuts"
-    if needed > offcut.strips_unpicked:
-        source = f"{offcut.strips_unpicked} of them from the offcuts and the rest from other cloth"
+    from_each, let_down = pictures.strips_of_one(plan)
     cut = "a strip" if needed == 1 else f"{needed} strips"
-    words = f"{first}Cut {cut} {wide} wide, as long as a panel is wide with its side hems unpicked, {source}."
+    most = f", up to {from_each} from each" if needed > 1 and panel.count > 1 else ""
+    if needed > offcut.strips_unpicked:
+        most = f": {offcut.strips_unpicked} of them, and the rest from other cloth"
+    what = "offcut" if panel.count == 1 else "offcuts"
+    first = "the old hem and the side hems" if let_down else "the side hems"
+    words = f"Unpick {first} of the {what} and press flat. Cut {cut} {wide} wide right across the {what}{most}."
     return words, "the strip" if needed == 1 else "each strip"
 
 

@@ -21,8 +21,8 @@ def stitched(plan: Plan, hem: HemPlan, by: str = "") -> tuple[Step, ...]:
     return (
         Step(
             "Sew",
-            f"Stitch the hem{by} {plain(plan, hem.stitch_line)} above the finished edge. Take the pins out as you come "
-            "to them, and count them: as many must come out as went in.",
+            f"Stitch the hem{by} {plain(plan, hem.stitch_line)} above the finished edge. Begin and end with a few "
+            "stitches back. Take the pins out as you come to them, and count them: as many must come out as went in.",
             view=sewn(plan, hem),
         ),
         Step("Press", "The finished hem once more, from the back.", view=pressed(plan, hem)),

@@ -30,7 +30,7 @@ def sewn(plan: Plan, loops: LoopPlan) -> View:
     lower, turn = mm(loops.lower_allowance), mm(loops.upper_turn)
     tail = max(foot + lower, 1.0) * (1 + TAIL)
     gap = tail * APART
-    bulge = min(gap * 3.5, max(foot - seam, gap) / 4)
+    bulge = gap * 0.9
     high = foot - seam
     loop: tuple[Point, ...] = (
         (2 * gap, -foot - lower),

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from ...document.view import Hatch, Label, Note, Point, Rise, Shape, Stroke, Symbol, View, Within
+from ...document.view import Arrow, Hatch, Label, Note, Point, Rise, Shape, Stroke, Symbol, View, Within
 from ...drawing import LineType
 from ...lengths import NOTHING, Length
 from ...planning import Plan
@@ -25,16 +25,18 @@ def pins(plan: Plan) -> View:
     wide, foot = high * WIDE, max(edge, 0.0)
     where = (wide * 0.06, wide * 0.5, wide * 0.94)
     pinned = edge <= 0
+    below = "lies on the floor" if plan.spec.drop.to == "floor" else "hangs below"
     notes: list[Note] = [
         Label(line.the, (wide * 1.2, 0)),
         Within("front", (wide * 0.1, foot + high * 0.3), (wide * 0.9, foot + high * 0.9)),
-        *([Label("pin", (where[2], high * 0.06))] if pinned else []),
+        *([Label("pin, right through", (where[2], high * 0.06))] if pinned else []),
+        *([Within(below, (0, edge), (wide, 0))] if edge < 0 else []),
     ]
     if edge:
         notes.append(Rise(figure(plan, abs(first)), min(edge, 0), foot, 0, "left"))
         notes.append(Label("old bottom edge", (wide, edge)))
     said = (
-        f"The cloth that is longer lies on {line.the}." if edge < 0 else
+        f"What is longer {below}." if edge < 0 else
         f"The old bottom edge ends above {line.the}." if edge else f"The old bottom edge ends at {line.the}."
     )  # fmt: skip
     marked = f"Pins stand in it where it meets {line.the}, at both edges and in the middle" if pinned else (
@@ -46,7 +48,8 @@ def pins(plan: Plan) -> View:
         spoken=f"The foot of the hanging panel, seen from the front. {said} {marked}{apart}.",
         shapes=(
             across(LineType.CUT, -wide * 0.2, wide * 1.2, 0),
-            Stroke(LineType.MARK, ((0, foot + high), (0, edge), (wide, edge), (wide, foot + high))),
+            Stroke(LineType.MARK, ((0, foot + high), (0, foot), (wide, foot), (wide, foot + high))),
+            *([Stroke(LineType.THIN, ((0, 0), (0, edge), (wide, edge), (wide, 0)))] if edge < 0 else []),
             broken(0, wide, foot + high, high * 0.03),
             *(Symbol("pin", (x, 0), DOWN) for x in where if pinned),
         ),
@@ -64,27 +67,28 @@ def lines(plan: Plan) -> View:
     top, foot = high + tall * 0.3, low - tall * 0.1
     wide = tall * 1.25
     left, right = wide * 0.36, wide * 0.56
+    short = left + (right - left) * 0.6
     cloth_ends = -mm(plan.spec.panel.hem + plan.spec.panel.turn_under) if mark.cut < NOTHING else 0.0
     shapes: list[Shape] = [
         Stroke(LineType.MARK, ((0, top), (0, foot))),
         Stroke(LineType.MARK, ((wide, top), (wide, foot))),
         broken(0, wide, top, tall * 0.03),
         box(LineType.CUT, (left, min(places)), (right, max(places) + tall * 0.15)),
-        across(LineType.MARK, left, right, mm(mark.floor)),
-        across(LineType.FOLD, 0, wide, mm(mark.finish)),
-        across(LineType.CUT, 0, wide, mm(mark.cut)),
-        Symbol("pin", (right, mm(mark.floor)), 180.0),
-    ]
+        *(across(LineType.MARK, left, short, place) for place in places),
+        *(across(kind, x1, x2, mm(height)) for kind, height in ((LineType.FOLD, mark.finish), (LineType.CUT, mark.cut))
+          for x1, x2 in ((0, left), (right, wide))),
+        Symbol("pin", (left, mm(mark.floor)), 0.0),
+        Arrow((((left + right) / 2, max(places) + tall * 0.03), ((left + right) / 2, max(places) + tall * 0.13))),
+    ]  # fmt: skip
     if cloth_ends >= foot:
         shapes[0] = Stroke(LineType.MARK, ((0, top), (0, cloth_ends), (wide, cloth_ends), (wide, top)))
         shapes[1] = across(LineType.THIN, 0, wide, 0)
     else:
         shapes += [broken(0, wide, foot, tall * 0.03), across(LineType.THIN, 0, wide, 0)]
     notes: list[Note] = [
-        Label(f"{line.name} mark line", (right, mm(mark.floor))),
-        Label("finish line", (wide, mm(mark.finish))),
-        Label("cut line", (wide, mm(mark.cut))),
+        *_named(plan, heights, wide, short),
         Label("cut gauge", (right, max(places) + tall * 0.11)),
+        Label("pin", (left, mm(mark.floor)), "left"),
         Label("old bottom edge", (wide, 0)),
         Within("back", *((right, 0), (wide, mm(mark.cut))) if mm(mark.cut) > tall * 0.2 else ((0, high), (left, top))),
     ]
@@ -94,12 +98,26 @@ def lines(plan: Plan) -> View:
     return View(
         title="The cut gauge on a pin",
         spoken=(
-            f"The panel lies flat, its back up. The cut gauge is laid on it, its {line.name} mark line on a pin. The "
-            f"finish line and the cut line are marked by it, and drawn right across. From the old bottom edge: {said}."
+            "The panel lies flat, its back up. The cut gauge is laid on it, its arrow towards the heading, the left "
+            f"end of its {line.name} mark line on a pin. The finish line and the cut line are marked "
+            f"by it, and drawn right across. From the old bottom edge: {said}."
         ),
         shapes=tuple(shapes),
         notes=tuple(notes),
     )
+
+
+def _named(plan: Plan, heights: dict[str, Length], wide: float, short: float) -> list[Label]:
+    """The lines by name; those that come to the same reading together, as they could not be told apart."""
+    found: dict[Length, list[str]] = {}
+    for name, at in heights.items():
+        found.setdefault(plan.tape.read(at).value, []).append(name)
+    labels = []
+    for names in found.values():
+        x = short if len(names) == 1 and names[0].endswith("mark line") else wide
+        said = ", ".join(name.removesuffix(" line") for name in names)
+        labels.append(Label(f"{said} line", (x, mm(heights[names[0]]))))
+    return labels
 
 
 def _side(height: Length) -> str:
@@ -131,7 +149,7 @@ def look(plan: Plan) -> View:
     stands = "level with" if level else f"{figure(plan, abs(apart))} {_side(apart)}"
     return View(
         title="The marked panel, hung again",
-        spoken=f"The marked panel hangs as it did, seen from the front. Its {name} stands {stands} {line.the}.",
+        spoken=f"The marked panel hangs as it did, its back towards you. Its {name} stands {stands} {line.the}.",
         shapes=(
             across(LineType.MARK, -wide * 0.2, wide * 1.2, 0),
             Stroke(LineType.MARK, ((0, top), (0, low))),
@@ -142,10 +160,10 @@ def look(plan: Plan) -> View:
             *(Symbol("pin", (wide * x, 0), DOWN) for x in (0.08, 0.5, 0.92) if pinned),
         ),
         notes=(
-            Label(name, (wide, rise)),
-            Label(line.the, (wide * 1.2, 0)),
+            Label(f"{line.the} and {name}" if level else name, (wide, rise)),
+            *([] if level else [Label(line.the, (wide * 1.2, 0))]),
             *([Label("pin", (wide * 0.92, high * 0.05))] if pinned else []),
-            Within("front", (wide * 0.1, max(rise, 0) + high * 0.12), (wide * 0.9, top)),
+            Within("back", (wide * 0.1, max(rise, 0) + high * 0.2), (wide * 0.9, top)),
             *([] if level else [Rise(figure(plan, abs(apart)), min(rise, 0), max(rise, 0), 0, "left")]),
         ),
     )

@@ -176,8 +176,9 @@ def _tuck(plan: Plan, x: float, top: float) -> tuple[Shape, ...]:
     first = made.shapes[0]
     assert isinstance(first, Stroke), "a hem begins with the panel's own cloth"
     foot = ((x, low), *first.points[1:])
+    upper = ((outer, low + 0.3 * gap), (x, low + 1.5 * gap), (x, top - 2 * deep))
     return (
-        section((*foot[::-1], (inner, low - gap), *fold, (outer, low + 0.3 * gap), (x, low + 1.5 * gap), (x, top - 2 * deep))),
+        section((*foot[::-1], (inner, low - gap), *fold, *upper)),
         *hem,
         Stroke(LineType.MARK, ((x + 1.2 * gap, low - 1.3 * gap), (x + 1.2 * gap, low + 2.2 * gap))),
     )

@@ -33,7 +33,7 @@ def checked(plan: Plan) -> View:
         Stroke(LineType.CUT, ((0, foot), (wide, foot), (wide, top), (0, top), (0, foot))),
     ]
     notes: list[Note] = [
-        Span(figure(plan, spec.panel.width), 0, wide, low, "below"),
+        Span(f"{figure(plan, spec.panel.width)}, laid flat", 0, wide, low, "below"),
         Label("rod", (wide * 1.12, high - thick / 2)),
         Label(line.the, (wide * 1.25, 0)),
         Label("old bottom edge", (wide, foot)),

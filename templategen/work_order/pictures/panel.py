@@ -8,6 +8,7 @@ from ...document.blocks import Pictures
 from ...document.view import Hatch, Heights, Label, Note, Point, Rise, Running, Shape, Span, Stroke, View, Within
 from ...drawing import LineType
 from ...lengths import NOTHING, Length
+from ...lengths.counting import plural
 from ...planning import Plan
 from ...planning.drop import hang_when_done
 from ...planning.lines import line_of
@@ -34,7 +35,6 @@ def flat(plan: Plan) -> View:
     panel, drop = plan.spec.panel, plan.drop
     length, known = length_of(plan)
     wide, high = mm(panel.width), mm(length)
-    line = line_of(plan.spec)
     # Marks are counted from the left as seen from the front; here the back is up.
     places = [(wide - mm(mark.at), mark) for mark in reversed(drop.marks)]
     cuts: tuple[Point, ...] = tuple((x, mm(mark.cut)) for x, mark in places)
@@ -55,20 +55,19 @@ def flat(plan: Plan) -> View:
         shapes.append(across(LineType.STITCH, 0, wide, high - mm(doubled)))
     (x, y) = cuts[-1]
     notes: list[Note] = [
-        Label(f"{line.name} line", floors[-1]),
-        Label("finish line", finishes[-1]),
+        *_floor_and_finish(plan, floors[-1], finishes[-1]),
         Label("cut line", (x, y)),
         *([Label("old hem", (wide, mm(panel.hem)))] if panel.hem else []),
-        *([Label("old top", (wide, high - mm(doubled)))] if doubled else []),
+        *([Label(_old_row(plan), (wide, high - mm(doubled)))] if doubled else []),
         Within("offcut", (0, lowest), (wide, max(lowest, min(y for _, y in cuts)))),
         Within(
-            "wrong side, towards you", (0, max(y for _, y in (*floors, *finishes))), (wide, high - mm(doubled))
+            "back, up", (0, max(y for _, y in (*floors, *finishes))), (wide, high - mm(doubled))
         ),
         _heights(plan, known),
         *_across(plan, high),
     ]
     return View(
-        title="The panel flat, wrong side up",
+        title="The panel flat, its back up",
         spoken=_flat_said(plan, known),
         shapes=tuple(shapes),
         notes=tuple(notes),
@@ -79,8 +78,22 @@ def flat(plan: Plan) -> View:
 def _heights(plan: Plan, known: bool) -> Heights:
     """Cut, finish and floor line above the old bottom edge, at the left end of the picture, and the top edge."""
     mark, length = plan.drop.marks[-1], length_of(plan)[0]
-    places = [mark.cut, mark.finish, mark.floor, *([length] if known else [])]
-    return Heights(0.0, tuple((mm(each), figure(plan, each)) for each in dict.fromkeys(places) if each), 0.0)
+    places = [mark.cut, mark.floor, mark.finish, *([length] if known else [])]
+    alike = {plan.tape.read(each).value: each for each in reversed(places) if each}
+    return Heights(0.0, tuple((mm(each), figure(plan, abs(each))) for each in alike.values()), 0.0)
+
+
+def _floor_and_finish(plan: Plan, floor: Point, finish: Point) -> list[Label]:
+    """The two lines by name; together where they come to the same reading, as they could not be told apart."""
+    name, mark = f"{line_of(plan.spec).name} line", plan.drop.marks[0]
+    if plan.drop.level and plan.tape.read(mark.floor).value == plan.tape.read(mark.finish).value:
+        return [Label(f"{name}, finish line", floor)]
+    return [Label(name, floor), Label("finish line", finish)]
+
+
+def _old_row(plan: Plan) -> str:
+    """What the stitching along the top is."""
+    return "stitch line" if plan.spec.panel.heading.style == "casing" else "old stitching"
 
 
 def _across(plan: Plan, high: float) -> Iterator[Note]:
@@ -108,11 +121,19 @@ def _flat_said(plan: Plan, known: bool) -> str:
         for name, height in (("cut line", mark.cut), ("finish line", mark.finish), (f"{line.name} line", mark.floor))
     )
     slope = "" if drop.level else " at the left end of the picture, and otherwise farther along"
-    marks = f" Along the top edge {heading.count} marks, numbered from the left." if heading.marks else ""
+    marks = _marks_said(plan) if heading.marks and plan.width == panel.width else ""
     return (
         f"The panel lies flat, its back towards you, {size}. Heights are from the old bottom edge: {heights}{slope}. "
         f"Below the cut line lies the offcut, hatched.{marks}"
     )
+
+
+def _marks_said(plan: Plan) -> str:
+    heading = plan.heading
+    where = f" the first {figure(plan, heading.edge_inset)} from the edge" if heading.edge_inset else ""
+    apart = f" {figure(plan, heading.pitch)} apart" if heading.pitch and heading.spaced else ""
+    said = f":{','.join(filter(None, (where, apart)))}" if where or apart else ""
+    return f" Along the top edge {plural(heading.count, 'mark')}, numbered from the left{said}."
 
 
 def hanging(plan: Plan) -> View:
@@ -143,7 +164,7 @@ def hanging(plan: Plan) -> View:
         Label(line.the, (wide + past * 2, 0)),
         Label("new bottom edge", (wide, ends[-1])),
     ]
-    heights = [(ends[0], figure(plan, drop.clearance))] if drop.clearance else []
+    heights = [(ends[0], figure(plan, abs(drop.clearance)))] if drop.clearance else []
     if spec.drop.rod_to_floor is not None:
         heights.append((rod, figure(plan, spec.drop.rod_to_floor)))
     if heights:

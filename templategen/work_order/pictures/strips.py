@@ -2,13 +2,14 @@
 
 from __future__ import annotations
 
-from ...document.view import Label, Rise, Shape, Span, Stroke, Symbol, View, Within
+from ...document.view import Hatch, Label, Note, Rise, Shape, Span, Stroke, Symbol, View, Within
 from ...drawing import LineType
 from ...lengths import Length
 from ...lengths.counting import plural
 from ...planning import Plan
+from ...templates.ladder import rungs_of
 from .cloth import broken_up, cloth
-from .signs import box, figure, mm
+from .signs import figure, mm
 
 MOST_STRIPS = 5
 """Strips that are drawn one below the other: our choice; of more, so many."""
@@ -18,12 +19,14 @@ def cutting(plan: Plan) -> View | None:
     """One offcut with the strips that are cut from it; None where none are."""
     offcut = plan.offcut.pieces
     assert offcut is not None, "loops and tabs are cut from strips"
-    there = offcut.strips_unpicked // plan.spec.panel.count
-    if not there or not offcut.strips_needed:
+    from_each, let_down = strips_of_one(plan)
+    if not from_each or not offcut.strips_needed:
         return None
-    count = min(there, offcut.strips_needed, MOST_STRIPS)
+    count = min(from_each, offcut.strips_needed, MOST_STRIPS)
     strip = mm(offcut.pieces.strip)
-    deep = min(mm(plan.offcut.unpicked), (count + 0.8) * strip)
+    hem = 0.0 if let_down else mm(plan.spec.panel.hem)
+    clear = min(mm(plan.offcut.unpicked if let_down else plan.offcut.clear), (count + 0.8) * strip)
+    deep = clear + hem
     wide = deep * 2.6 if count > 1 else deep * 3.6
     cut = figure(plan, offcut.pieces.strip)
     shapes: list[Shape] = [
@@ -32,23 +35,33 @@ def cutting(plan: Plan) -> View | None:
         *(Stroke(LineType.CUT, ((0, -i * strip), (wide, -i * strip))) for i in range(1, count + 1)),
         Symbol("scissors", (wide * 0.5, -count * strip), 0.0),
     ]
+    notes: list[Note] = [
+        Rise(cut, -strip, 0, 0),
+        *(Within(f"strip {i}", (wide * 0.1, -i * strip), (wide * 0.9, (1 - i) * strip)) for i in range(1, count + 1)),
+        Label("cut line of the panel", (wide * 0.9, 0)),
+    ]
+    if hem:
+        shapes.append(Hatch(((0, -deep), (wide, -deep), (wide, -clear), (0, -clear))))
+        notes.append(Within("old hem: leave it", (0, -deep), (wide, -clear)))
     needed = plural(offcut.strips_needed, "strip")
+    left = " The old hem below them is left." if hem else ""
     return View(
-        title="Strips from the offcut",
+        title="Strips from one offcut",
         spoken=(
             f"An offcut lies flat, cut line above. Strips {cut} wide run right across it, from side edge to side edge, "
-            f"one below the other; {needed} in all."
+            f"one below the other, {from_each} at the most; {needed} in all.{left}"
         ),
         shapes=tuple(shapes),
-        notes=(
-            Rise(cut, -strip, 0, 0),
-            *(
-                Within(f"strip {i}", (wide * 0.1, -i * strip), (wide * 0.9, (1 - i) * strip))
-                for i in range(1, count + 1)
-            ),
-            Label("cut line of the panel", (wide * 0.9, 0)),
-        ),
+        notes=tuple(notes),
     )
+
+
+def strips_of_one(plan: Plan) -> tuple[int, bool]:
+    """How many strips one offcut gives, and whether its old hem is let down for them, as it is only where it has to."""
+    offcut, panel = plan.offcut.pieces, plan.spec.panel
+    assert offcut is not None, "loops and tabs are cut from strips"
+    let_down = offcut.strips_needed > offcut.strips_clear and bool(panel.hem)
+    return (offcut.strips_unpicked if let_down else offcut.strips_clear) // panel.count, let_down
 
 
 def sewing(plan: Plan, width: Length) -> View:
@@ -85,32 +98,35 @@ def sewing(plan: Plan, width: Length) -> View:
 
 
 def ladder(plan: Plan, width: Length, length: Length, thing: str, card: str) -> View:
-    """The tube on its card, cut into pieces."""
+    """The tube on its card, marked where it is cut into pieces."""
     high, long = mm(width), min(mm(length), 6 * mm(width))
     long = max(long, high * 0.6)
-    wide, over = 2.7 * long, high * 0.6
+    rungs = rungs_of(length, plan.counts[f"{thing}s_needed"])
+    seen, over = min(rungs, 2), high * 0.6
+    wide, end = seen * long, seen * long + high
     cut = figure(plan, length)
     needed = plural(plan.counts[f"{thing}s_needed"], thing)
+    edges = ((wide, -over), (0, -over), (0, high + over), (wide, high + over))
     shapes: list[Shape] = [
-        box(LineType.MARK, (0, -over), (wide, high + over)),
-        cloth((wide + over, 0), (0, 0), (0, high), (wide + over, high)),
-        broken_up(wide + over, 0, high, high * 0.08),
-        *(Stroke(LineType.CUT, ((i * long, -over * 0.7), (i * long, high + over * 0.7))) for i in (1, 2)),
-        Symbol("scissors", (long, high * 0.4), 90.0),
+        Stroke(LineType.MARK, edges if rungs > seen else (*edges, edges[0])),
+        *((broken_up(wide, -over, high + over, high * 0.08),) if rungs > seen else ()),
+        cloth((end, 0), (0, 0), (0, high), (end, high)),
+        broken_up(end, 0, high, high * 0.08),
+        *(Stroke(LineType.MARK, ((i * long, -over * 0.7), (i * long, 0))) for i in range(1, seen + 1)),
+        *(Stroke(LineType.FOLD, ((i * long, 0), (i * long, high))) for i in range(1, seen + 1)),
     ]
     return View(
         title=f"The tube on the {card}",
         spoken=(
-            f"The tube lies along the {card}, its end at the left edge of the card, and is cut straight across at "
-            f"every line that says cut: pieces {cut} long, {needed} in all."
+            f"The tube lies along the {card}, its end at the left edge of the card, and is marked at every line that "
+            f"says cut, {cut} apart. It is then taken off the card and cut there: {needed} in all."
         ),
         shapes=tuple(shapes),
         notes=(
             Span(cut, 0, long, -over, "below"),
-            Label(card, (wide * 0.93, high + over * 0.5)),
-            Label("tube", (wide * 0.95, high * 0.5)),
-            Label("cut here", (2 * long, -over * 0.4)),
+            Label(card, (wide * 0.9, high + over)),
+            Label("tube", (end, high * 0.5)),
+            Label("mark here, then cut", (wide, -over * 0.4)),
             Within(thing, (0, 0), (long, high)),
         ),
     )
-
