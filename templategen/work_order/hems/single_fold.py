@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from ...planning import Plan
+from ...planning.choices import HEM_TAPE
 from ...planning.hems.single_fold import SingleFoldPlan
 from ...templates.said import plain
 from ..pictures.hem_done import sewn, tried
@@ -25,8 +26,8 @@ def steps(plan: Plan, hem: SingleFoldPlan) -> Iterator[Step]:
     else:
         yield Step(
             "Tape",
-            "Lay the hem tape over the raw edge, on the right side, half of it beyond, its ends turned under, and sew "
-            "it to the cloth along its upper edge.",
+            f"Lay the hem tape, {plain(plan, HEM_TAPE)} wide, over the raw edge, on the right side, half of it beyond, "
+            "its ends turned under, and sew it to the cloth along its upper edge.",
             view=taped(plan, hem),
         )
     yield Step(
