@@ -111,7 +111,8 @@ def _named(plan: Plan, heights: dict[str, Length], wide: float, short: float) ->
     labels = []
     for names in found.values():
         x = short if len(names) == 1 and names[0].endswith("mark line") else wide
-        labels.append(Label(", ".join(name.removesuffix(" line") for name in names) + " line", (x, mm(heights[names[0]]))))
+        said = ", ".join(name.removesuffix(" line") for name in names)
+        labels.append(Label(f"{said} line", (x, mm(heights[names[0]]))))
     return labels
 
 
