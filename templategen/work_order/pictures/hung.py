@@ -47,7 +47,7 @@ def checked(plan: Plan) -> View:
     return View(
         title="What is measured",
         spoken=(
-            f"The panel hangs as it came, {figure(plan, spec.panel.width)} wide when it lies flat. Its bottom edge is "
+            f"The panel hangs as it came; its width is {figure(plan, spec.panel.width)}, laid flat. Its bottom edge is "
             f"{figure(plan, abs(floor))} {side} {line.the}.{rod}"
         ),
         shapes=tuple(shapes),
