@@ -98,11 +98,12 @@ def first(found: list[str], said: str) -> int:
 
 def test_the_top_is_let_down_and_folded_before_the_heading_is_made() -> None:
     found = steps(casing({"heading.depth": "4 in"}))
-    order = ["press a hem", "Stitch the hem", "let it down", "folded to the back", "casing card",
+    order = ["press a hem", "Stitch the hem", "let it down", "is turned under", "folded to the back", "casing card",
              "Hang the panel on the rod by its casing"]  # fmt: skip
     assert [first(found, said) for said in order] == sorted(first(found, said) for said in order)
     folding = found[first(found, "folded to the back")]
-    assert "line 1 in from the raw edge" in folding and "line 8 in from the fold" in folding
+    assert "line 1 in from the raw edge" in found[first(found, "is turned under")]
+    assert "line 8 in from the fold" in folding
     assert "the rows of the new heading hold it" in folding
     finished = casing({"heading.depth": "4 in"}).figures["finished_length"].value
     assert casing().tape.read(finished).plain in folding
