@@ -14,7 +14,7 @@ from templategen.planning import plan_for
 from templategen.spec import read_spec_or_job
 from tests.strategies import jobs, spec_texts, toml_documents
 
-THOROUGH = settings(max_examples=60, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
+THOROUGH = settings(max_examples=40, suppress_health_check=[HealthCheck.too_slow, HealthCheck.data_too_large])
 
 
 @THOROUGH

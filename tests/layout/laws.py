@@ -5,12 +5,18 @@ from __future__ import annotations
 from fractions import Fraction
 from functools import lru_cache
 
+from hypothesis import seed
 from hypothesis import strategies as st
 
-from templategen import Options, make_kit, make_plan, read_spec
+from templategen import Options, make_plan, read_spec
+from templategen.document.blocks import Heading, Paragraph
 from templategen.drawing import Drawing
 from templategen.layout import Kit
+from templategen.making import laid_out
+from templategen.options import choices_of
+from templategen.planning import as_job
 from templategen.templates import Choices, draw_templates
+from templategen.templates.together import draw_job
 from tests.strategies import toml_text, workshop_literals
 
 
@@ -42,7 +48,16 @@ def kit_texts(draw: st.DrawFn) -> str:
     return toml_text(fields)
 
 
+alike = seed(19)
+"""Laws of whole kits try the same texts, so that each kit is made once for all of them."""
+
+A_PAGE = (Heading("Work order", first=True), Paragraph("What the templates are for is said elsewhere."))
+"""Words in place of a work order: it takes the most of a kit's making, and has tests of its own."""
+
+
 @lru_cache(maxsize=64)
-def kit_of(text: str) -> Kit:
-    """The kit of a spec, stops or no."""
-    return make_kit(make_plan(read_spec(text)), Options(despite_stops=True))
+def kit_of(text: str, orientation: str | None = None) -> Kit:
+    """The kit of a spec, stops or no, with a page of words."""
+    plan, options = as_job(make_plan(read_spec(text))), Options(despite_stops=True, orientation=orientation)
+    drawn = [drawing for drawing, _ in draw_job(plan, (), choices_of(plan.spec, options))]
+    return laid_out(plan, options, "Templates", lambda paper: A_PAGE, drawn, check=True)

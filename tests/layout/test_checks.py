@@ -18,7 +18,7 @@ from templategen.lengths import Length, Tape
 from templategen.writers.kit_json import kit_record
 from tests.proof.kits import PANELS, made
 
-from .laws import drawings, kit_of, kit_texts, reaches
+from .laws import alike, drawings, kit_of, kit_texts, reaches
 
 often = settings(max_examples=25, derandomize=True, deadline=None, phases=[Phase.explicit, Phase.generate])
 TAPES = st.sampled_from([Tape.of("inch"), Tape.of("metric")])
@@ -141,6 +141,7 @@ def test_a_rule_of_twelve_inches_proves_two_joins_on_letter_paper() -> None:
 
 @settings(max_examples=15, derandomize=True, deadline=None, phases=[Phase.explicit, Phase.generate])
 @given(kit_texts())
+@alike
 def test_the_list_puts_both_ends_of_a_check_length_on_the_pieces_that_hold_them(text: str) -> None:
     """As far apart along the template as it says, the printer's correction undone."""
     kit = kit_of(text)

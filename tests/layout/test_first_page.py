@@ -18,7 +18,7 @@ from templategen.layout.sheet_map import MOST_SHEETS
 from tests.bench.jobs import ORDINARY
 from tests.proof.crossing import crossed, margins, outside, piece_box
 
-from .laws import kit_of, kit_texts
+from .laws import alike, kit_of, kit_texts
 
 some = settings(max_examples=15, derandomize=True, deadline=None, phases=[Phase.explicit, Phase.generate])
 _NARROW = 'margins = { left = "3 mm", right = "3 mm", top = "3 mm", bottom = "3 mm" }'
@@ -82,6 +82,7 @@ def test_an_ordinary_kit_has_it_all_on_one_sheet(name: str) -> None:
 
 @some
 @given(kit_texts())
+@alike
 def test_what_the_first_page_says_is_of_a_size_that_can_be_read(text: str) -> None:
     """8.5 points and up, but for what every sheet carries in its head and beside its bars."""
     kit = kit_of(text)
@@ -95,6 +96,7 @@ def test_what_the_first_page_says_is_of_a_size_that_can_be_read(text: str) -> No
 
 @some
 @given(kit_texts())
+@alike
 def test_pages_are_counted_through_whatever_the_first_page_takes(text: str) -> None:
     kit = kit_of(text)
     assert [sheet.number for sheet in kit.sheets] == list(range(1, len(kit.sheets) + 1))
@@ -119,6 +121,7 @@ def _at_scale(kit: Kit, placed: Placed, picture: Bounds) -> Bounds:
 
 @some
 @given(kit_texts())
+@alike
 def test_every_piece_stands_on_the_map_once_at_its_scaled_place(text: str) -> None:
     kit = kit_of(text)
     sheets = _with_pieces(kit)
@@ -136,6 +139,7 @@ def test_every_piece_stands_on_the_map_once_at_its_scaled_place(text: str) -> No
 
 @some
 @given(kit_texts())
+@alike
 def test_under_every_picture_stands_the_page_it_is_of(text: str) -> None:
     kit = kit_of(text)
     captions = [

@@ -17,7 +17,7 @@ from templategen.writers.pdf import pdf
 from tests.proof.crossing import crossed, margins, outside
 from tests.proof.kits import PANELS, spec_text
 
-from .laws import kit_texts
+from .laws import alike, kit_of, kit_texts
 
 PLAN = make_plan(read_spec(spec_text(PANELS["48 in, 3 loops, A4"])))
 often = settings(max_examples=10, derandomize=True, deadline=None, phases=[Phase.explicit, Phase.generate])
@@ -85,12 +85,9 @@ def test_least_takes_the_way_with_fewer_sheets(
 
 @often
 @given(kit_texts())
+@alike
 def test_least_is_never_more_than_either(text: str) -> None:
-    plan = make_plan(read_spec(text))
-    sheets = {
-        way: len(make_kit(plan, Options(orientation=way, despite_stops=True)).sheets)
-        for way in ("portrait", "landscape", "least")
-    }
+    sheets = {way: len(kit_of(text, way).sheets) for way in ("portrait", "landscape", "least")}
     assert sheets["least"] == min(sheets.values())
 
 

@@ -20,7 +20,7 @@ from templategen.layout.packing.rectangles import Free, Strips
 from tests.bench.jobs import ORDINARY, stage_curtain
 from tests.bench.sheets import Kit, kits
 
-from .laws import kit_of, kit_texts
+from .laws import alike, kit_of, kit_texts
 
 WIDE, HIGH = Fraction(1854, 10), Fraction(2279, 10)
 """What letter paper leaves free, in mm."""
@@ -142,6 +142,7 @@ def test_many_blocks_take_about_as_few_sheets_as_with_the_library(sizes: Blocks)
 
 @often
 @given(kit_texts())
+@alike
 def test_no_kit_takes_fewer_sheets_than_its_bound(text: str) -> None:
     kit = kit_of(text)
     assert kit.bound.sheets <= sum(bool(sheet.placed) for sheet in kit.sheets)

@@ -20,13 +20,14 @@ from templategen.writers.kit_json import kit_record
 from tests.bench.jobs import ORDINARY as _ORDINARY
 from tests.proof.crossing import inside, margins, piece_box
 
-from .laws import kit_of, kit_texts
+from .laws import alike, kit_of, kit_texts
 
 often = settings(max_examples=15, derandomize=True, deadline=None, phases=[Phase.explicit, Phase.generate])
 
 
 @often
 @given(kit_texts())
+@alike
 def test_no_two_pieces_of_a_sheet_overlap(text: str) -> None:
     kit = kit_of(text)
     for sheet in kit.sheets:
@@ -36,6 +37,7 @@ def test_no_two_pieces_of_a_sheet_overlap(text: str) -> None:
 
 @often
 @given(kit_texts())
+@alike
 def test_every_piece_lies_inside_the_margins_once(text: str) -> None:
     kit = kit_of(text)
     frame = margins(kit, 10, 10, 10, 18)
@@ -49,6 +51,7 @@ def test_every_piece_lies_inside_the_margins_once(text: str) -> None:
 
 @often
 @given(kit_texts())
+@alike
 def test_the_list_puts_marks_where_datum_and_direction_put_them(text: str) -> None:
     kit = kit_of(text)
     across, along = float(kit.correction.across), float(kit.correction.along)
@@ -67,6 +70,7 @@ def test_the_list_puts_marks_where_datum_and_direction_put_them(text: str) -> No
 
 @often
 @given(kit_texts())
+@alike
 def test_the_list_names_every_mark_of_every_template(text: str) -> None:
     kit = kit_of(text)
     record = kit_record(kit)
@@ -96,6 +100,7 @@ def _reach(placed: Placed, at: Fraction) -> float:
 
 @often
 @given(kit_texts())
+@alike
 def test_every_listed_mark_is_a_line_of_eight_millimetres_from_the_datum_edge(text: str) -> None:
     for sheet in kit_of(text).sheets:
         for placed in sheet.placed:
@@ -105,6 +110,7 @@ def test_every_listed_mark_is_a_line_of_eight_millimetres_from_the_datum_edge(te
 
 @often
 @given(kit_texts())
+@alike
 def test_every_sheet_lists_its_two_bars(text: str) -> None:
     kit = kit_of(text)
     bars = kit_record(kit)["bars"]
@@ -114,6 +120,7 @@ def test_every_sheet_lists_its_two_bars(text: str) -> None:
 
 @often
 @given(kit_texts())
+@alike
 def test_no_two_joins_of_a_kit_have_one_letter(text: str) -> None:
     kit = kit_of(text)
     pieces = [placed.piece for sheet in kit.sheets for placed in sheet.placed]

@@ -22,7 +22,7 @@ from .telling import tell
 EXAMPLES = Path(__file__).parents[2] / "out_examples"
 GOLDENS = Path(__file__).parent / "goldens"
 _SLOW = [HealthCheck.too_slow, HealthCheck.data_too_large]
-THOROUGH = settings(max_examples=100, suppress_health_check=_SLOW)
+THOROUGH = settings(max_examples=60, suppress_health_check=_SLOW)
 QUICK = settings(max_examples=40, suppress_health_check=_SLOW)
 
 

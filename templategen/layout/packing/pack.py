@@ -292,4 +292,6 @@ def _packing(job: _Job[P], found: _Found[P], bound: Bound) -> Packing[P]:
         )
         for pieces in found.filled
     )
+    # The bound by rows knows no sheet with pieces lying both ways round: where one saves a sheet, it is not held to.
+    bound = replace(bound, by_rows=min(bound.by_rows, len(used)))
     return Packing(tuple(blocks[i] for i in range(len(job.blocks))), runs, len(used), bound)
