@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from ..document.blocks import Block
@@ -64,21 +64,31 @@ def _flowed(blocks: Sequence[Block], area: Area, sizes: Sizes) -> tuple[list[lis
 def paged(strips: Sequence[Strip], area: Area) -> tuple[list[list[Item]], float]:
     """The items of each page, in page coordinates, and how much of the last page is filled, from 0 to 1.
 
-    Strips that are to stay together do, unless no page could hold them all.
+    Strips that are to stay together do, unless no page could hold them all: then they go on over pages, the first of
+    them where a good part of a page is left.
     """
     pages: list[list[Item]] = [[]]
-    y, whole = float(area.top), float(area.height)
-    for i, strip in enumerate(strips):
-        needed = strip.height
-        follow = i
-        while strips[follow].keep_with_next and follow + 1 < len(strips):
-            follow += 1
-            needed += strips[follow].height
-        if needed > whole:  # what leads them on, and what it leads to first
-            needed = min(needed, max(strip.height, _LED_ON * whole))
-        if y - needed < float(area.bottom) and pages[-1]:
-            pages.append([])
-            y = float(area.top)
-        pages[-1] += [moved(item, float(area.left), y) for item in strip.items]
-        y -= strip.height
+    y, low, whole = float(area.top), float(area.bottom), float(area.height)
+    for group in _together(strips):
+        height = sum(strip.height for strip in group)
+        needed = height if height <= whole else max(group[0].height, _LED_ON * whole)
+        for strip in group:
+            if y - max(needed, strip.height) < low and pages[-1]:
+                pages.append([])
+                y = float(area.top)
+            needed = 0.0
+            pages[-1] += [moved(item, float(area.left), y) for item in strip.items]
+            y -= strip.height
     return pages, (float(area.top) - y) / whole
+
+
+def _together(strips: Sequence[Strip]) -> Iterator[list[Strip]]:
+    """Strips that are to stay together, group by group."""
+    group: list[Strip] = []
+    for strip in strips:
+        group.append(strip)
+        if not strip.keep_with_next:
+            yield group
+            group = []
+    if group:
+        yield group
