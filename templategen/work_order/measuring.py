@@ -77,8 +77,8 @@ def _measuring(plan: Plan) -> Iterator[Step]:
     yield Step(
         "Pins",
         f"Hang {'each' if plan.spec.panel.count > 1 else 'the'} panel by {_hung_by(plan)}, washed or pressed as it "
-        f"will be kept and without weights, until it has settled. Mark {line.the} with pins at both edges and in the "
-        "middle, where it is not marked yet: right through, so that they show on the back.",
+        f"will be kept and without weights, until it has settled. Put a pin into the cloth where it meets {line.the}, "
+        "at both edges and in the middle, if it is not marked yet: right through, so that it shows on the back.",
         "bought",
         view=pins(plan),
     )
@@ -124,6 +124,11 @@ def marking_the_lines(plan: Plan) -> Stage:
         "Lay the panel flat, back towards you. Lay the cut gauge on it, its arrow towards the heading, the left end of "
         f"its {name} mark line on {pins}"
     )
+    if not plan.drop.level:
+        text += (
+            " With the back up, left and right change sides: cut gauge 1, for the left edge as seen from the front, "
+            "lies at your right."
+        )
     return Stage("Mark", (Step("Lines", text, "bought", view=lines(plan), uses=("cut gauge",)),))
 
 

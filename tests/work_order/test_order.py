@@ -33,7 +33,7 @@ def test_nothing_is_cut_before_the_checks_and_one_panel_is_tried_first() -> None
     steps = _steps()
     cut = _first(steps, "cut on the cut line")
     assert steps[cut].startswith("When they agree, cut")
-    assert _first(steps, "Measure both bars") < _first(steps, "pins") < _first(steps, "cut gauge", "pin;") < cut
+    assert _first(steps, "Measure both bars") < _first(steps, "Put a pin") < _first(steps, "cut gauge", "pin;") < cut
     assert cut < _first(steps, "fold-to line 1") < _first(steps, "press a hem") < _first(steps, "Stitch the hem")
     assert _first(steps, "Stitch the hem") < _first(steps, "On one panel tack") < _first(steps, "By hand")
     assert _first(steps, "By hand") < _first(steps, "Hang the panel on the rod")
@@ -52,7 +52,7 @@ def test_the_checks_stand_right_before_the_cut() -> None:
 def test_an_old_hem_in_the_way_is_unpicked_after_the_pins_and_before_the_gauge() -> None:
     steps = _steps(floor_marks='["4 in"]', rod_to_floor='"91 5/8 in"')
     unpick = _first(steps, "unpick the old hem")
-    assert _first(steps, "pins at both edges") < unpick < _first(steps, "cut gauge", "pin;")
+    assert _first(steps, "Put a pin") < unpick < _first(steps, "cut gauge", "pin;")
     assert "thread" in steps[unpick]
     assert not any("unpick the old hem" in step for step in _steps())
 

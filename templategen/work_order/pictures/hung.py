@@ -21,7 +21,7 @@ SHALLOW = 0.42
 def checked(plan: Plan) -> View:
     """The panel hung as it came: its width, the floor mark, rod to floor."""
     spec, line = plan.spec, line_of(plan.spec)
-    floor = plan.drop.marks[0].floor
+    floor = plan.drop.marks[-1].floor
     high = mm(spec.drop.rod_to_floor or length_of(plan)[0] - floor)
     wide, foot = high * PROPORTION, -mm(floor)
     thick = max(mm(spec.rod.diameter), high * 0.02)
@@ -44,11 +44,12 @@ def checked(plan: Plan) -> View:
         notes.append(Rise(figure(plan, abs(floor)), min(foot, 0.0), max(foot, 0.0), wide, "right"))
     rod = f" From the top of the rod to {line.the} it is {heights[0][1]}." if heights else ""
     side = "below" if floor > NOTHING else "above"
+    where = "" if len({mark.floor for mark in plan.drop.marks}) == 1 else " at the right edge, and otherwise elsewhere"
     return View(
         title="What is measured",
         spoken=(
             f"The panel hangs as it came; its width is {figure(plan, spec.panel.width)}, laid flat. Its bottom edge is "
-            f"{figure(plan, abs(floor))} {side} {line.the}.{rod}"
+            f"{figure(plan, abs(floor))} {side} {line.the}{where}.{rod}"
         ),
         shapes=tuple(shapes),
         notes=tuple(notes),

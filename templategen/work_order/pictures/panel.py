@@ -144,16 +144,17 @@ def hanging(plan: Plan) -> View:
     fullness = max(1.0, float(plan.ratios.get("fullness", 1)))
     wide = mm(plan.width) / fullness
     new = hang_when_done(spec)
-    ends = [mm(drop.clearance + mark.floor - max(m.floor for m in drop.marks)) for mark in drop.marks]
+    first = drop.marks[0].floor
+    floors = [mm(mark.floor - first) for mark in drop.marks]
+    # How far above the floor the finished edge hangs: the flat cloth's line, what a tuck takes up and the hang shift.
+    ends = [mm(mark.finish + drop.tuck + drop.hang_shift - first) for mark in drop.marks]
     finished = mm(length - plan.top.lowered - drop.marks[0].finish - drop.tuck)
-    if drop.level:
-        ends = [mm(drop.clearance)] * len(drop.marks)
-    top = max(ends) + finished
+    top = ends[0] + finished
     rod = top + mm(new.offset)
     thick = mm(spec.rod.diameter)
     past = wide * 0.12
     shapes: list[Shape] = [
-        across(LineType.CUT, -past * 2, wide + past * 2, 0),
+        _floor(wide, past, floors),
         box(LineType.MARK, (-past, rod - thick), (wide + past, rod)),
         *_folds(wide, top, ends),
     ]
@@ -161,10 +162,11 @@ def hanging(plan: Plan) -> View:
         shapes.append(Stroke(LineType.MARK, ((x, rod + thick * 0.4), (x, rod - thick * 1.4))))
     notes: list[Note] = [
         Label("rod", (wide + past, rod - thick / 2)),
-        Label(line.the, (wide + past * 2, 0)),
+        Label(line.the, (wide + past * 2, floors[-1])),
         Label("new bottom edge", (wide, ends[-1])),
     ]
-    heights = [(ends[0], figure(plan, abs(drop.clearance)))] if drop.clearance else []
+    above = _above(plan)
+    heights = [(ends[0], figure(plan, abs(above)))] if above else []
     if spec.drop.rod_to_floor is not None:
         heights.append((rod, figure(plan, spec.drop.rod_to_floor)))
     if heights:
@@ -178,6 +180,19 @@ def hanging(plan: Plan) -> View:
         notes=tuple(notes),
         to_scale=known,
     )
+
+
+def _above(plan: Plan) -> Length:
+    """How far above what it hangs to the finished edge is, at the left edge as seen from the front."""
+    drop, mark = plan.drop, plan.drop.marks[0]
+    return mark.finish + drop.tuck + drop.hang_shift - mark.floor
+
+
+def _floor(wide: float, past: float, floors: list[float]) -> Stroke:
+    """What the panel hangs to, as high at each of its marks as it was marked, and as high on beyond its edges."""
+    count = len(floors) - 1
+    points = [(wide * i / count, y) for i, y in enumerate(floors)]
+    return Stroke(LineType.CUT, ((-past * 2, floors[0]), *points, (wide + past * 2, floors[-1])))
 
 
 def _folds(wide: float, top: float, ends: list[float]) -> Iterator[Shape]:
@@ -196,8 +211,8 @@ def _folds(wide: float, top: float, ends: list[float]) -> Iterator[Shape]:
 def _hanging_said(plan: Plan, known: bool) -> str:
     spec, drop = plan.spec, plan.drop
     line = line_of(spec)
-    away = "just at" if not drop.clearance else f"{figure(plan, abs(drop.clearance))} "
-    away += "" if not drop.clearance else ("above" if drop.clearance > NOTHING else "below")
+    above = _above(plan)
+    away = f"{figure(plan, abs(above))} {'above' if above > NOTHING else 'below'}" if above else "just at"
     long = f"It is {figure(plan, plan.figures['finished_length'].value)} long. " if known and drop.level else ""
     rod = f" From the top of the rod to {line.the} it is {figure(plan, spec.drop.rod_to_floor)}." if (
         spec.drop.rod_to_floor is not None
