@@ -32,8 +32,10 @@ _BEFORE = 2.0
 """Mm between words and the title of a picture below them."""
 _UNDER = 1.2
 """Mm between a step's picture and its title."""
-_NEARLY = 0.55
+_NEARLY = 0.45
 """Pictures go side by side where none loses more than this of its height by it."""
+_STACKED = 0.72
+"""How high the shapes of several may be one below the other, of that: two and what leads to them then go on a page."""
 
 
 @strips.register
@@ -209,6 +211,7 @@ def _(block: Pictures, width: float, sizes: Sizes) -> Iterator[Strip]:
             lefts = [sum(parts[:i]) + i * _GUTTER for i in range(len(parts))]
             yield _row(block.views, beside, lefts, parts, sizes)
             return
+        alone = [_set(view, width, sizes, tallest * _STACKED, above) for view in block.views]
     for view, setting in zip(block.views, alone, strict=True):
         if setting.width <= width:
             yield _row((view,), (setting,), (0.0,), (width,), sizes)

@@ -499,7 +499,7 @@ def test_what_is_beyond_the_limits_is_refused_with_the_limit(
 def test_plan_says_what_the_kit_takes_of_paper_and_how_true_it_comes(run: Run, tmp_path: Path) -> None:
     """In words and as data, the same that make writes beside the kit."""
     status, told, _ = run("plan", EXAMPLE)
-    assert status == 0 and "On paper\n  Letter paper: 16 sheets, 4 of them with templates" in told
+    assert status == 0 and "On paper\n  Letter paper: 15 sheets, 4 of them with templates" in told
     assert "How true the templates come" in told
     status, told, _ = run("plan", EXAMPLE, "--json")
     assert run("make", EXAMPLE, "--out", tmp_path)[0] == 0
