@@ -21,6 +21,9 @@ from . import handling as by
 from .kits import SHEETS, kit
 from .measuring import bars_seen, pymupdf
 
+TEMPLATES = ("spacing strip", "cut gauge", "loop ladder", "hem gauge card")
+"""Four sheets: an even number, so that no page of two holds one alone, which is said besides."""
+
 CLOSE = 5e-4
 POINT = 25.4 / 72
 LETTER, A4 = (215.9, 279.4), (210.0, 297.0)
@@ -67,7 +70,11 @@ WAYS = {
     ),
     # 612 of 792 points wide, 11/17 of a letter page's height: half a letter page's width is 396 points of 612.
     "queue, 2 to a page": Path_(
-        lambda: by.queued(kit(), "number-up=2"), 396 / 612, {"several-up", "turned"}, {"several-up"}, turned=True
+        lambda: by.queued(kit(only=TEMPLATES), "number-up=2"),
+        396 / 612,
+        {"several-up", "turned"},
+        {"several-up"},
+        turned=True,
     ),
     "queue, 4 to a page": Path_(
         lambda: by.queued(kit(), "PageSize=A4 number-up=4"),
@@ -148,7 +155,7 @@ WAYS = {
     "pikepdf": Path_(lambda: by.pikepdf_saved(kit()), 1, set()),
     "PDFium": Path_(lambda: by.pdfium_saved(kit()), 1, set()),
     "PDFium, 2 to a page": Path_(
-        lambda: by.pdfium_up(kit(), 2, 1, (792, 612)), 396 / 612, LOST | {"several-up"}, {"several-up"}
+        lambda: by.pdfium_up(kit(only=TEMPLATES), 2, 1, (792, 612)), 396 / 612, LOST | {"several-up"}, {"several-up"}
     ),
     "pypdf, pages written anew": Path_(lambda: by.pages(kit()), 1, LOST),
     "pypdf, scaled to 90 %": Path_(
