@@ -43,6 +43,13 @@ class DropPlan:
         """Whether every mark gives the same cut line."""
         return len({mark.cut for mark in self.marks}) == 1
 
+    def gap(self, mark: DropMark) -> Length:
+        """How far above the floor the finished edge hangs at a mark; negative below it.
+
+        The flat cloth's finish line, what a tuck takes up and the hang shift, less the floor.
+        """
+        return mark.finish + self.tuck + self.hang_shift - mark.floor
+
     @property
     def gauged(self) -> tuple[DropMark, ...]:
         """The marks that need a gauge each; where the cut is level, the highest alone."""

@@ -137,12 +137,8 @@ def floor_at(plan: Plan, at: Length) -> Length:
 
 
 def gap_at(plan: Plan, at: Length) -> Length:
-    """How far above the floor the finished edge hangs there; negative below it.
-
-    The flat cloth's finish line, what a tuck takes up and the hang shift, less the floor.
-    """
-    drop = plan.drop
-    return _between(plan, at, lambda mark: mark.finish + drop.tuck + drop.hang_shift - mark.floor)
+    """How far above the floor the finished edge hangs there; negative below it."""
+    return _between(plan, at, plan.drop.gap)
 
 
 def _between(plan: Plan, at: Length, height: Callable[[DropMark], Length]) -> Length:

@@ -165,7 +165,7 @@ def hanging(plan: Plan) -> View:
         Label(line.the, (wide + past * 2, floors[-1])),
         Label("new bottom edge", (wide, ends[-1])),
     ]
-    above = _above(plan)
+    above = drop.gap(drop.marks[0])
     heights = [(ends[0], figure(plan, abs(above)))] if above else []
     if spec.drop.rod_to_floor is not None:
         heights.append((rod, figure(plan, spec.drop.rod_to_floor)))
@@ -180,12 +180,6 @@ def hanging(plan: Plan) -> View:
         notes=tuple(notes),
         to_scale=known,
     )
-
-
-def _above(plan: Plan) -> Length:
-    """How far above what it hangs to the finished edge is, at the left edge as seen from the front."""
-    drop, mark = plan.drop, plan.drop.marks[0]
-    return mark.finish + drop.tuck + drop.hang_shift - mark.floor
 
 
 def _floor(wide: float, past: float, floors: list[float]) -> Stroke:
@@ -211,7 +205,7 @@ def _folds(wide: float, top: float, ends: list[float]) -> Iterator[Shape]:
 def _hanging_said(plan: Plan, known: bool) -> str:
     spec, drop = plan.spec, plan.drop
     line = line_of(spec)
-    above = _above(plan)
+    above = drop.gap(drop.marks[0])
     away = f"{figure(plan, abs(above))} {'above' if above > NOTHING else 'below'}" if above else "just at"
     long = f"It is {figure(plan, plan.figures['finished_length'].value)} long. " if known and drop.level else ""
     rod = f" From the top of the rod to {line.the} it is {figure(plan, spec.drop.rod_to_floor)}." if (
