@@ -48,13 +48,13 @@ def read_job(text: str, *, name: str = "job") -> Job:
 
     Raises Refusal, with a fault for each thing that is wrong.
     """
-    return _job(read_document(text, name), text)
+    return job_from_tables(read_document(text, name), source=text)
 
 
 def read_spec_or_job(text: str, *, name: str = "spec") -> Spec | Job:
     """A job where the text has windows, else a spec. Raises Refusal."""
     tables = read_document(text, name)
-    return _job(tables, text) if is_job(tables) else spec_from_tables(tables, source=text)
+    return job_from_tables(tables, source=text) if is_job(tables) else spec_from_tables(tables, source=text)
 
 
 def load_spec_or_job(path: str | Path) -> Spec | Job:
@@ -62,7 +62,11 @@ def load_spec_or_job(path: str | Path) -> Spec | Job:
     return read_spec_or_job(read_text(path), name=Path(path).name)
 
 
-def _job(tables: Mapping[str, Any], source: str) -> Job:
+def job_from_tables(tables: Mapping[str, Any], *, source: str = "") -> Job:
+    """The windows that tables of plain values say, as TOML or a form gives them.
+
+    ``source`` is the text that the job is to carry. Raises Refusal.
+    """
     faults: list[Fault] = []
     entries, misnamed = _entries(tables, faults)
     top = {name: value for name, value in tables.items() if name not in (WINDOW, TOGETHER, *misnamed)}
