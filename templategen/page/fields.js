@@ -1,12 +1,12 @@
 // One field of the form: its label, where it is typed, what was understood, what is wrong, how it is measured.
 
-import { el, fill, say } from "./dom.js";
+import { capital, el, fill, say } from "./dom.js";
 import { empty } from "./store.js";
 
 const PAUSE = 500; // ms without a key, after which a fault is told: nobody wants to be corrected in mid-word
 
 /** The fault's words for who reads them beside the field: what was read is in sight, and is not said again. */
-export const told = (fault) => fault.right.charAt(0).toUpperCase() + fault.right.slice(1);
+export const told = (fault) => capital(fault.right);
 
 export class Field {
   #store;
@@ -22,7 +22,8 @@ export class Field {
     this.id = `${window === null ? "" : `w${window + 1}-`}${path.replaceAll(".", "-")}`;
     this.said = el("p", { class: "said", id: `${this.id}-said` });
     this.wrong = el("p", { class: "wrong", id: `${this.id}-wrong`, hidden: true });
-    this.how = this.about.measure || this.about.meaning;
+    const { meaning, measure, left_out: leftOut } = this.about;
+    this.how = [`${capital(meaning)}.`, measure, leftOut ? `Left out: ${leftOut}.` : ""].filter(Boolean).join(" ");
     this.help = el("details", { class: "how" }, el("summary", {}, "How to measure"), el("p", {}, this.how));
     this.label = el("label", { class: "name", for: this.id }, this.name());
     this.input = this.#control();
@@ -208,7 +209,7 @@ export class Field {
     if (about.kind === "switch" || about.kind === "choice") return "";
     const sample = about[this.#store.units];
     const example = `For example ${Array.isArray(sample) ? sample[0] : sample}`;
-    return about.required || about.left_out === "" ? example : `${example}. Left out: ${about.left_out}.`;
+    return about.required || about.left_out === "" ? example : `${example}, or leave it out`;
   }
 
   #tellEach(understood) {

@@ -37,13 +37,15 @@ export class Form {
       key: "together", name: "All windows together", about: "What is to be alike, whatever each measures.",
       guides: [], fields: ["together.keep", "together.finished_length"], more: [],
     }, null)] : [];
+    const printed = new Set(Object.keys(this.#into));
     const made = about.groups.map((group) => {
+      // What the kit is printed on is one for all windows, whichever is shown.
+      if (printed.has(group.key)) return [group.key, this.#group(group, null)];
       const ours = (path) => window === null || !about.of_the_kit.some((each) => path === each || path.startsWith(`${each}.`));
       const fields = group.fields.filter(ours);
       const more = group.more.filter(ours);
       return fields.length || more.length ? [group.key, this.#group({ ...group, fields, more }, window)] : null;
     }).filter(Boolean);
-    const printed = new Set(Object.keys(this.#into));
     const measured = made.filter(([key]) => !printed.has(key)).map(([, part]) => part);
     fill(this.#into[""], ...names, ...alike, ...measured);
     for (const key of printed) if (key) fill(this.#into[key], ...made.filter(([each]) => each === key).map(([, part]) => part));

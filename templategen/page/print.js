@@ -128,7 +128,7 @@ export class Print {
       const holds = capital(page.holds.join(", ")) || "Work order";
       return el("li", {}, el("button", { type: "button", class: "sheet", "aria-label": `Enlarge page ${page.page}: ${holds}`,
         on: { click: () => this.#enlarge(page.page) } },
-      el("img", { src: url, alt: "", width: 220, height: Math.round((220 * page.height_mm) / page.width_mm), loading: "lazy" }),
+      el("img", { src: url, alt: "", width: 220, height: Math.round((220 * page.height_mm) / page.width_mm) }),
       el("span", {}, el("b", {}, String(page.page)), ` ${holds}`)));
     });
     const [first, ...rest] = answer.told;

@@ -27,8 +27,8 @@ export class See {
       this.#seen(answer);
     }
     const faults = refused?.faults || [];
-    const missing = faults.filter((fault) => !fault.read && fault.field);
     const wrong = faults.filter((fault) => fault.read || !fault.field);
+    const missing = once(faults.filter((fault) => !fault.read && fault.field));
     fill(byId("state"), this.#state(answer, missing, wrong), this.#last && !answer ? el("p", { class: "before" },
       "What is drawn below is from before.") : null);
     byId("seen").classList.toggle("old", !answer);
@@ -97,8 +97,11 @@ export class See {
       details.addEventListener("toggle", () => (details.open ? this.#opened.add(key) : this.#opened.delete(key)));
       return details;
     };
-    const notices = answer.notices.length ? el("ul", { class: "notices" }, ...answer.notices.map((notice) => el("li",
-      { class: notice.level }, el("strong", {}, `${LEVELS[notice.level]}: `), notice.text))) : null;
+    const told = (notes) => {
+      const some = answer.notices.filter((notice) => (notice.level === "note") === notes);
+      return some.length ? el("ul", { class: "notices" }, ...some.map((notice) => el("li",
+        { class: notice.level }, el("strong", {}, `${LEVELS[notice.level]}: `), notice.text))) : null;
+    };
     const numbers = answer.numbers.map((section) => el("div", { class: "numbers" }, el("h3", {}, section.title),
       ...section.rows.map((row) => (row.working ? open(`${section.title}:${row.label}`, el("details", {},
         el("summary", {}, el("span", {}, capital(row.label)), el("b", {}, row.value)), el("p", {}, row.working)))
@@ -106,9 +109,10 @@ export class See {
     const { windows } = this.#store.form;
     const shown = windows.length ? windows[this.#store.window ?? 0]?.name : "";
     fill(byId("seen"),
-      notices,
+      told(false),
       shown && this.#store.window === null ? el("p", { class: "soft" }, `Drawn and told below: ${shown}. Choose another window to see it.`) : null,
-      el("div", { class: "pictures" }, ...answer.pictures.map((each) => figure(each, 0.235))),
+      el("div", { class: "pictures" }, ...answer.pictures.map((each) => figure(each, 0.26))),
+      told(true),
       answer.parts.length > 1 ? el("div", { class: "parts" }, el("h3", {}, "Made together"),
         el("ul", {}, ...answer.parts.map((labels) => el("li", {}, labels.join(", "))))) : null,
       el("h3", { class: "unseen" }, "Every number, and how it came about"),
@@ -125,3 +129,6 @@ export class See {
     this.#said = words;
   }
 }
+
+/** The first fault of each field. */
+const once = (faults) => faults.filter((fault, at) => faults.findIndex((other) => other.field === fault.field) === at);

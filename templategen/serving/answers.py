@@ -32,7 +32,7 @@ from ..writers.drawn import tree
 from ..writers.pdf import pdf
 from .seeing import png, pngs
 
-WIDE, SIZE, TALLEST = 110.0, 10.0, 120.0
+WIDE, SIZE, TALLEST = 104.0, 9.5, 62.0
 """A live picture's width and height in mm and its type in points: our choice, read at the width of half a screen."""
 THUMB = 220
 """Pixels that a small picture of a sheet is wide."""
@@ -91,7 +91,7 @@ def plan(spec: str, form: Mapping[str, Any] | None, window: int = 0) -> dict[str
         "in_short": _in_short(shown),
         "numbers": list(_numbers(shown)),
         "notices": [{"code": each.code, "level": each.level, "text": each.text} for each in job.notices],
-        "pictures": [_picture(view) for view in (hanging(shown), flat(shown))],
+        "pictures": [_picture(view) for view in (flat(shown), hanging(shown))],
         "parts": [list(part.labels) for part in job.parts if job.named],
         "stopped": bool(job.stops),
     }

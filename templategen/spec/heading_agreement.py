@@ -51,7 +51,7 @@ def _old_heading(answers: Answers) -> Iterator[Fault]:
 def _loops(answers: Answers) -> Iterator[Fault]:
     allowances = answers.all_of("heading.lower_allowance", "heading.upper_turn")
     whole = "heading.loop_length" if answers.given("heading.loop_length") else "panel.casing"
-    length = answers.all_of(whole)
+    length = answers.all_of(whole) if answers.given(whole) else None  # without a casing, that is the fault
     if allowances and length and allowances[0] + allowances[1] >= length[0]:
         blamed = next(
             (path for path in ("heading.loop_length", "heading.upper_turn", "heading.lower_allowance")
