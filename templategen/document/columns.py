@@ -76,10 +76,11 @@ def set_column(
         x, y = label.at[0] * scale, label.at[1] * scale
         knee = (edge - inward * OFF, y)
         if dots:
-            items.append(dot((x, y), grown))
-        items.append(Line(LineType.THIN, x, y, *knee))
-        items.append(Line(LineType.THIN, *knee, words + inward * OFF, middle))
+            items.append(dot((x, y), grown, about=label.about))
+        items.append(Line(LineType.THIN, x, y, *knee, label.about))
+        items.append(Line(LineType.THIN, *knee, words + inward * OFF, middle, label.about))
         top = middle + _height(len(lines), size) / 2
         for i, line in enumerate(lines):
-            items.append(Text(words, top - CAP * size - i * LEADING * size, line, size, anchor))
+            base = top - CAP * size - i * LEADING * size
+            items.append(Text(words, base, line, size, anchor, about=label.about))
     return items

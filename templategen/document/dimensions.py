@@ -42,10 +42,11 @@ def spans(notes: Sequence[Span], drawn: Sequence[Item], scale: float, size: floa
             y = edge + outward * (first + railed.rail * pitch)
             start = note.y * scale + outward * OFF_THE_THING
             for x in (note.start * scale, note.end * scale):
-                items.append(Line(LineType.THIN, x, start, x, y + outward * BEYOND))
+                items.append(Line(LineType.THIN, x, start, x, y + outward * BEYOND, note.about))
             ends = ((note.start * scale, y), (note.end * scale, y))
-            items += _line(ends, railed, ((railed.line[0], y), (railed.line[1], y)), grown)
-            items.append(Text(railed.centre, y + off + DESCENT * size, note.text, size, Anchor.MIDDLE))
+            items += _line(ends, railed, ((railed.line[0], y), (railed.line[1], y)), grown, note.about)
+            base = y + off + DESCENT * size
+            items.append(Text(railed.centre, base, note.text, size, Anchor.MIDDLE, about=note.about))
     return items
 
 
@@ -70,11 +71,11 @@ def rises(
         x = edge + outward * (FIRST + 1.5 + places[each.rail])
         start = note.x * scale + outward * OFF_THE_THING
         for y in (note.low * scale, note.high * scale):
-            items.append(Line(LineType.THIN, start, y, x + outward * BEYOND, y))
+            items.append(Line(LineType.THIN, start, y, x + outward * BEYOND, y, note.about))
         ends = ((x, note.low * scale), (x, note.high * scale))
-        items += _line(ends, each, ((x, each.line[0]), (x, each.line[1])), grown)
+        items += _line(ends, each, ((x, each.line[0]), (x, each.line[1])), grown, note.about)
         base = each.centre - high / 2 + DESCENT * size
-        items.append(Text(x + outward * (BEYOND + FROM_LINE), base, note.text, size, anchor))
+        items.append(Text(x + outward * (BEYOND + FROM_LINE), base, note.text, size, anchor, about=note.about))
     return items
 
 
@@ -127,17 +128,19 @@ def _columns(notes: Sequence[Rise], railed: Sequence[Railed], size: float) -> li
     return places
 
 
-def _line(ends: tuple[Point, Point], railed: Railed, line: tuple[Point, Point], grown: float) -> Iterator[Item]:
+def _line(
+    ends: tuple[Point, Point], railed: Railed, line: tuple[Point, Point], grown: float, about: str
+) -> Iterator[Item]:
     """A dimension line with its two heads, from inside or, where there is no room, from outside."""
     (x1, y1), (x2, y2) = ends
-    yield Line(LineType.THIN, *line[0], *line[1])
+    yield Line(LineType.THIN, *line[0], *line[1], about)
     if not railed.outside:
-        yield head(ends[1], ends[0], grown)
-        yield head(ends[0], ends[1], grown)
+        yield head(ends[1], ends[0], grown, about)
+        yield head(ends[0], ends[1], grown, about)
         return
     (a, b), (c, d) = line  # which way it runs is told by the line: the two ends may be one place
     long = hypot(c - a, d - b)
     way = ((c - a) / long, (d - b) / long)
     tail = TAIL * grown
-    yield head((x1 - way[0] * tail, y1 - way[1] * tail), ends[0], grown)
-    yield head((x2 + way[0] * tail, y2 + way[1] * tail), ends[1], grown)
+    yield head((x1 - way[0] * tail, y1 - way[1] * tail), ends[0], grown, about)
+    yield head((x2 + way[0] * tail, y2 + way[1] * tail), ends[1], grown, about)

@@ -139,7 +139,7 @@ class _Attempt:
         y = note.y * self._scale
         for place, _ in self._ticked(note):
             x = place * self._scale
-            yield Line(LineType.MARK, x, y, x, y - TICK * self._grown)
+            yield Line(LineType.MARK, x, y, x, y - TICK * self._grown, note.about)
 
     def _ticked(self, note: Running) -> list[tuple[float, str]]:
         """The places that are marked, and so may be named: the first, the last, and those between that stay apart."""
@@ -161,7 +161,9 @@ class _Attempt:
             kept: list[Text] = []
             for (place, name), inward in self._in_order(ticked):
                 for shift in dict.fromkeys((0.0, 0.8 * inward, 1.6 * inward)):
-                    text = Text(place * self._scale + shift, base, name, self._size, Anchor.MIDDLE)
+                    text = Text(
+                        place * self._scale + shift, base, name, self._size, Anchor.MIDDLE, about=note.about
+                    )
                     box = text.bounds
                     if not any(box.meets(other.bounds, 1.2) for other in kept) and _free(box, near):
                         kept.append(text)
@@ -204,7 +206,7 @@ class _Attempt:
                         top = bottom + tall - CAP * size
                         middle = start + wide / 2
                         self.items += [
-                            Text(middle, top - i * LEADING * size, line, size, Anchor.MIDDLE)
+                            Text(middle, top - i * LEADING * size, line, size, Anchor.MIDDLE, about=note.about)
                             for i, line in enumerate(lines)
                         ]
                         return True
@@ -229,4 +231,4 @@ def _beside(note: Within) -> Label:
     """A label in place of words that found no room inside their rectangle."""
     (x1, y1), (x2, y2) = note.low, note.high
     x = x2 - (x2 - x1) * 0.1 if note.side == "right" else x1 + (x2 - x1) * 0.1
-    return Label(note.text, note.at or (x, (y1 + y2) / 2), note.side)
+    return Label(note.text, note.at or (x, (y1 + y2) / 2), note.side, note.about)

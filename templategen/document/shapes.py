@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
+from dataclasses import replace
 from math import atan2, ceil, cos, hypot, pi, radians, sin
 
 from ..drawing import Bounds, Item, Line, LineType, Number, Ring, Solid, Text
@@ -22,12 +23,12 @@ DOT = 0.55
 def moved(item: Item, dx: Number, dy: Number) -> Item:
     """The same item, so much farther to the right and up, in mm."""
     if isinstance(item, Line):
-        return Line(item.kind, item.x1 + dx, item.y1 + dy, item.x2 + dx, item.y2 + dy)
+        return Line(item.kind, item.x1 + dx, item.y1 + dy, item.x2 + dx, item.y2 + dy, item.about)
     if isinstance(item, Ring):
-        return Ring(item.kind, item.x + dx, item.y + dy, item.radius)
+        return Ring(item.kind, item.x + dx, item.y + dy, item.radius, item.about)
     if isinstance(item, Solid):
-        return Solid(tuple((x + dx, y + dy) for x, y in item.points))
-    return Text(item.x + dx, item.y + dy, item.text, item.size, item.anchor, item.bold, item.turn)
+        return Solid(tuple((x + dx, y + dy) for x, y in item.points), item.about)
+    return Text(item.x + dx, item.y + dy, item.text, item.size, item.anchor, item.bold, item.turn, item.about)
 
 
 def points_of(shape: Shape) -> Iterator[Point]:
@@ -47,34 +48,37 @@ def drawn(shape: Shape, scale: float, grown: float) -> Iterator[Item]:
     ``grown`` is how many times their usual size arrow heads and symbols have.
     """
     match shape:
-        case Stroke(kind, points):
-            yield from path(kind, [(x * scale, y * scale) for x, y in points])
-        case Circle(kind, (x, y), radius):
-            yield Ring(kind, x * scale, y * scale, radius * scale)
-        case Arrow(points):
+        case Stroke(kind, points, about):
+            yield from path(kind, [(x * scale, y * scale) for x, y in points], about)
+        case Circle(kind, (x, y), radius, about):
+            yield Ring(kind, x * scale, y * scale, radius * scale, about)
+        case Arrow(points, about):
             on_paper = [(x * scale, y * scale) for x, y in points]
-            yield from path(LineType.THIN, on_paper)
-            yield head(on_paper[-2], on_paper[-1], grown)
-        case Symbol(kind, (x, y), turn):
-            yield from _symbol(kind, (x * scale, y * scale), radians(turn), grown)
+            yield from path(LineType.THIN, on_paper, about)
+            yield head(on_paper[-2], on_paper[-1], grown, about)
+        case Symbol(kind, (x, y), turn, about):
+            yield from (
+                replace(item, about=about) for item in _symbol(kind, (x * scale, y * scale), radians(turn), grown)
+            )
         case Hatch():
             pass
 
 
-def head(start: Point, tip: Point, grown: float = 1.0) -> Solid:
+def head(start: Point, tip: Point, grown: float = 1.0, about: str = "") -> Solid:
     """An arrow head at ``tip``, pointing away from ``start``."""
     (x1, y1), (x2, y2) = start, tip
     turn = atan2(y2 - y1, x2 - x1)
     long, half = HEAD * grown, HALF_HEAD * grown
     base = (x2 - long * cos(turn), y2 - long * sin(turn))
     across = (half * sin(turn), -half * cos(turn))
-    return Solid((tip, (base[0] + across[0], base[1] + across[1]), (base[0] - across[0], base[1] - across[1])))
+    corners = ((base[0] + across[0], base[1] + across[1]), (base[0] - across[0], base[1] - across[1]))
+    return Solid((tip, *corners), about)
 
 
-def dot(at: Point, grown: float = 1.0, radius: float = DOT) -> Solid:
+def dot(at: Point, grown: float = 1.0, radius: float = DOT, about: str = "") -> Solid:
     """A small filled disc."""
     turns = [i * pi / 6 for i in range(12)]
-    return Solid(tuple((at[0] + radius * grown * cos(t), at[1] + radius * grown * sin(t)) for t in turns))
+    return Solid(tuple((at[0] + radius * grown * cos(t), at[1] + radius * grown * sin(t)) for t in turns), about)
 
 
 def _symbol(kind: str, at: Point, turn: float, grown: float) -> Iterator[Item]:
@@ -105,7 +109,8 @@ def hatched(hatch: Hatch, scale: float, words: Sequence[Bounds]) -> Iterator[Lin
     step = HATCH_PITCH * 2**0.5
     first, last = ceil(min(sums) / step), int(max(sums) // step)
     for number in range(first, last + 1):
-        yield from _slanting(corners, number * step, [_grown(box) for box in words])
+        for line in _slanting(corners, number * step, [_grown(box) for box in words]):
+            yield replace(line, about=hatch.about)
 
 
 def _slanting(corners: Sequence[Point], total: float, boxes: Sequence[Bounds]) -> Iterator[Line]:

@@ -2,6 +2,9 @@
 
 Nothing here knows a scale or a page: ``setting.set_view`` finds the scale and a place for every word. Dimensions are
 given as ISO 129-1 has them: extension lines from the thing, a dimension line with two arrow heads, the figure on it.
+
+Shapes and notes may say what they are ``about``, a name that means something to whoever asked for the picture; it stays
+with all that is drawn of them, so that a reader can point at it. Nothing that is printed shows it.
 """
 
 from __future__ import annotations
@@ -22,6 +25,7 @@ class Stroke:
 
     kind: LineType
     points: tuple[Point, ...]
+    about: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -29,6 +33,7 @@ class Circle:
     kind: LineType
     centre: Point
     radius: float
+    about: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,6 +41,7 @@ class Hatch:
     """An area marked by slanting lines, as what is cut off is."""
 
     outline: tuple[Point, ...]
+    about: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,6 +52,7 @@ class Symbol:
     at: Point
     turn: float = 0.0
     """Degrees anticlockwise from pointing to the right."""
+    about: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,6 +60,7 @@ class Arrow:
     """A way along which something is moved, the head at its last point."""
 
     points: tuple[Point, ...]
+    about: str = ""
 
 
 Shape: TypeAlias = Stroke | Circle | Hatch | Symbol | Arrow
@@ -65,6 +73,7 @@ class Label:
     text: str
     at: Point
     side: Side = "right"
+    about: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,6 +86,7 @@ class Within:
     side: Side = "right"
     at: Point | None = None
     """Where the leader then begins; None for a place of the rectangle itself."""
+    about: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -89,6 +99,7 @@ class Span:
     y: float
     """Where on the thing its extension lines begin."""
     side: Literal["above", "below"] = "below"
+    about: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,6 +112,7 @@ class Rise:
     x: float
     """Where on the thing its extension lines begin."""
     side: Side = "left"
+    about: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,6 +136,7 @@ class Running:
 
     places: tuple[tuple[float, str], ...]
     y: float
+    about: str = ""
 
 
 Note: TypeAlias = Label | Within | Span | Rise | Heights | Running

@@ -76,6 +76,8 @@ class Line:
     y1: Number
     x2: Number
     y2: Number
+    about: str = ""
+    """What of a picture it belongs to, for a reader that points at parts of it; "" for nothing in particular."""
 
     @property
     def runs_along(self) -> bool:
@@ -97,6 +99,7 @@ class Ring:
     x: Number
     y: Number
     radius: Number
+    about: str = ""
 
     @property
     def bounds(self) -> Bounds:
@@ -108,6 +111,7 @@ class Solid:
     """A small filled polygon: an arrow head. Never large: toner rubs off on cloth."""
 
     points: tuple[tuple[Number, Number], ...]
+    about: str = ""
 
     @property
     def bounds(self) -> Bounds:
@@ -130,6 +134,7 @@ class Text:
     bold: bool = False
     turn: int = 0
     """Reading direction, in degrees anticlockwise from x: 0, 90, 180 or 270."""
+    about: str = ""
 
     def runs(self) -> Iterator[tuple[Run, float, float]]:
         """Each run of the text, set, with where on its base line it begins."""
@@ -161,9 +166,9 @@ class Text:
 Item: TypeAlias = Line | Ring | Solid | Text
 
 
-def path(kind: LineType, points: Iterable[tuple[Number, Number]]) -> tuple[Line, ...]:
+def path(kind: LineType, points: Iterable[tuple[Number, Number]], about: str = "") -> tuple[Line, ...]:
     """The lines that join ``points`` in order."""
-    return tuple(Line(kind, *a, *b) for a, b in pairwise(points))
+    return tuple(Line(kind, *a, *b, about) for a, b in pairwise(points))
 
 
 def rectangle(kind: LineType, x1: Number, y1: Number, x2: Number, y2: Number) -> tuple[Line, ...]:

@@ -29,6 +29,7 @@ STOREYS = [
     ["work_order"],
     ["layout"],
     ["writers"],
+    ["guides"],
     ["checking"],
     ["options"],
     ["making"],
@@ -52,6 +53,9 @@ STRANGERS = {
     ("writers", "templates"),
     ("writers", "planning"),
     ("writers", "spec"),
+    ("guides", "planning"),
+    ("guides", "templates"),
+    ("guides", "layout"),
 }
 """Rooms that stand above others and still must not know them: marks, sheets and files know no curtain."""
 

@@ -7,6 +7,7 @@ to the next. Layers that touch are drawn a little apart.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from math import cos, pi, sin
 
 from ...document.view import Arrow, Circle, Hatch, Label, Note, Point, Rise, Shape, Stroke, Symbol, View, Within
@@ -102,26 +103,24 @@ def upside_down(view: View) -> View:
 
 def _over(shape: Shape) -> Shape:
     match shape:
-        case Stroke(kind, points):
-            return Stroke(kind, _points_over(points))
-        case Arrow(points):
-            return Arrow(_points_over(points))
+        case Stroke(points=points) | Arrow(points=points):
+            return replace(shape, points=_points_over(points))
         case Hatch(outline):
-            return Hatch(_points_over(outline))
-        case Circle(kind, (x, y), radius):
-            return Circle(kind, (x, -y), radius)
-        case Symbol(kind, (x, y), turn):
-            return Symbol(kind, (x, -y), -turn)
+            return replace(shape, outline=_points_over(outline))
+        case Circle(centre=(x, y)):
+            return replace(shape, centre=(x, -y))
+        case Symbol(at=(x, y), turn=turn):
+            return replace(shape, at=(x, -y), turn=-turn)
 
 
 def _note_over(note: Note) -> Note:
     match note:
-        case Label(text, (x, y), side):
-            return Label(text, (x, -y), side)
-        case Within(text, (x1, y1), (x2, y2), side, at):
-            return Within(text, (x1, -y2), (x2, -y1), side, at and (at[0], -at[1]))
-        case Rise(text, low, high, x, side):
-            return Rise(text, -high, -low, x, side)
+        case Label(at=(x, y)):
+            return replace(note, at=(x, -y))
+        case Within(low=(x1, y1), high=(x2, y2), at=at):
+            return replace(note, low=(x1, -y2), high=(x2, -y1), at=at and (at[0], -at[1]))
+        case Rise(low=low, high=high):
+            return replace(note, low=-high, high=-low)
     raise TypeError(f"a picture with a {type(note).__name__} is not turned over")
 
 

@@ -21,15 +21,15 @@ def mm(length: Length) -> float:
     return float(length.mm)
 
 
-def box(kind: LineType, low: Point, high: Point) -> Stroke:
+def box(kind: LineType, low: Point, high: Point, about: str = "") -> Stroke:
     """An upright rectangle."""
     (x1, y1), (x2, y2) = low, high
-    return Stroke(kind, ((x1, y1), (x2, y1), (x2, y2), (x1, y2), (x1, y1)))
+    return Stroke(kind, ((x1, y1), (x2, y1), (x2, y2), (x1, y2), (x1, y1)), about)
 
 
-def across(kind: LineType, left: float, right: float, y: float) -> Stroke:
+def across(kind: LineType, left: float, right: float, y: float, about: str = "") -> Stroke:
     """A level line."""
-    return Stroke(kind, ((left, y), (right, y)))
+    return Stroke(kind, ((left, y), (right, y)), about)
 
 
 def arc(kind: LineType, centre: Point, radius: float, start: float, end: float, steps: int = 24) -> Stroke:
