@@ -1,5 +1,6 @@
 """``python -m templategen``."""
 
-from .cli import start
+if __name__ == "__main__":  # a worker of the page's server looks at this file too, and must not start a second one
+    from .cli import start
 
-start()
+    start()
