@@ -5,9 +5,11 @@ from __future__ import annotations
 import errno
 import gc
 import ipaddress
+import signal
 import socket
 import webbrowser
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
 
 import uvicorn
 
@@ -95,6 +97,16 @@ class _Server(uvicorn.Server):
     def __init__(self, config: uvicorn.Config, ready: Callable[[], None]) -> None:
         super().__init__(config)
         self._ready = ready
+
+    @contextmanager
+    def capture_signals(self) -> Iterator[None]:
+        """Ctrl and C, or being told to stop, is how it is meant to end: nothing is raised once it has ended."""
+        before = {each: signal.signal(each, self.handle_exit) for each in (signal.SIGINT, signal.SIGTERM)}
+        try:
+            yield
+        finally:
+            for each, handler in before.items():
+                signal.signal(each, handler)
 
     async def startup(self, sockets: list[socket.socket] | None = None) -> None:
         await super().startup(sockets)
