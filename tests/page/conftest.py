@@ -35,6 +35,8 @@ class Served:
 
     def stop(self) -> int:
         self.process.terminate()
+        assert self.process.stdout
+        self.process.stdout.close()
         return self.process.wait(WAIT)
 
 
