@@ -2,5 +2,6 @@
 
 from .table import GUIDES
 from .trees import Guide, guide_setting, guide_trees
+from .unseen import UNSEEN
 
-__all__ = ["GUIDES", "Guide", "guide_setting", "guide_trees"]
+__all__ = ["GUIDES", "UNSEEN", "Guide", "guide_setting", "guide_trees"]

@@ -5,12 +5,12 @@ from __future__ import annotations
 import json
 import re
 import time
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 
 import pytest
 
 from templategen.drawing import Text
-from templategen.guides import GUIDES, guide_setting, guide_trees
+from templategen.guides import GUIDES, UNSEEN, guide_setting, guide_trees
 from templategen.spec.catalogue import FIELDS
 from templategen.writers.drawn import Tree
 from tests.document.laws import outside, touching
@@ -35,8 +35,8 @@ def test_no_word_touches_anything_and_nothing_sticks_out(key: str) -> None:
 @pytest.mark.parametrize("key", GUIDES)
 def test_it_is_no_larger_than_its_room_and_no_smaller_than_can_be_read(key: str) -> None:
     setting = guide_setting(key)
-    assert 60 <= setting.width <= 84.01
-    assert 28 <= setting.height <= 90
+    assert 40 <= setting.width <= 84.01
+    assert 20 <= setting.height <= 90
 
 
 @pytest.mark.parametrize("key", GUIDES)
@@ -86,3 +86,44 @@ def test_all_of_them_are_made_fast() -> None:
     start = time.perf_counter()
     assert set(guide_trees()) == set(GUIDES)
     assert time.perf_counter() - start < 2
+
+
+PLACES = {"heading.style": "heading", "panel.heading.style": "old heading", "hem.style": "hem"}
+"""How the keys of the guides of a style begin, by the field that chooses it."""
+
+
+def _lit(keys: Iterable[str]) -> set[str]:
+    """All fields that these guides are about."""
+    return {item.about for key in keys for item in guide_setting(key).items if item.about}
+
+
+def _of_style(chooser: str, style: str) -> list[str]:
+    """The keys of a style's guides: its own, and those with more of it."""
+    own = f"{PLACES[chooser]}: {style}"
+    return [key for key in GUIDES if key == own or key.startswith(f"{own}, ")]
+
+
+@pytest.mark.parametrize("path", sorted(set(FIELDS) - set(UNSEEN)))
+def test_every_field_is_lit_whatever_style_has_it(path: str) -> None:
+    field = FIELDS[path]
+    if path in _lit(key for key in GUIDES if not key.startswith(tuple(f"{place}: " for place in PLACES.values()))):
+        return
+    chooser = field.chooser or f"{field.table}.style"
+    for style in field.styles or FIELDS[chooser].choices:
+        assert path in _lit(_of_style(chooser, style)), style
+
+
+@pytest.mark.parametrize("key", GUIDES)
+def test_a_guide_of_a_style_is_about_nothing_that_the_style_has_not(key: str) -> None:
+    for chooser, place in PLACES.items():
+        if key.startswith(f"{place}: "):
+            style = key.removeprefix(f"{place}: ").partition(", ")[0]
+            assert style in FIELDS[chooser].choices
+            for path in _lit([key]):
+                assert FIELDS[path].there({chooser: style}), path
+
+
+def test_what_no_guide_can_show_is_a_field_that_none_shows() -> None:
+    assert set(UNSEEN) <= set(FIELDS)
+    assert not set(UNSEEN) & _lit(GUIDES)
+    assert not {path for path in UNSEEN if FIELDS[path].kind in ("length", "lengths", "count")} - {"tape_step"}
