@@ -144,19 +144,18 @@ def _grown(box: Bounds) -> Bounds:
 
 def meets_line(box: Bounds, line: Line, gap: float = 0.0) -> bool:
     """Whether a straight line comes into a box, or nearer to it than ``gap``."""
-    x1, y1, x2, y2 = (float(n) for n in (line.x1, line.y1, line.x2, line.y2))
+    x1, y1, x2, y2 = float(line.x1), float(line.y1), float(line.x2), float(line.y2)
+    left, right, bottom, top = box.left - gap, box.right + gap, box.bottom - gap, box.top + gap
+    if (x1 <= left and x2 <= left) or (x1 >= right and x2 >= right):
+        return False
+    if (y1 <= bottom and y2 <= bottom) or (y1 >= top and y2 >= top):
+        return False
     enters, leaves = 0.0, 1.0
-    for start, way, low, high in (
-        (x1, x2 - x1, float(box.left) - gap, float(box.right) + gap),
-        (y1, y2 - y1, float(box.bottom) - gap, float(box.top) + gap),
-    ):
-        if way == 0:
-            if not low < start < high:
-                return False
-            continue
-        near, far = sorted(((low - start) / way, (high - start) / way))
-        enters, leaves = max(enters, near), min(leaves, far)
-    return enters < leaves
+    for start, way, low, high in ((x1, x2 - x1, left, right), (y1, y2 - y1, bottom, top)):
+        if way:
+            near, far = sorted(((low - start) / way, (high - start) / way))
+            enters, leaves = max(enters, near), min(leaves, far)
+    return bool(enters < leaves)
 
 
 def meets_ring(box: Bounds, ring: Ring, gap: float = 0.0) -> bool:
