@@ -18,6 +18,9 @@ HEAD, HALF_HEAD = 2.2, 0.5
 DOT = 0.55
 """Radius of a dot, in mm: how a leader ends inside an outline (ISO 128-2)."""
 
+_DISC = tuple((cos(i * pi / 6), sin(i * pi / 6)) for i in range(12))
+"""Corners of a polygon that is as good as round, of radius 1."""
+
 
 def moved(item: Item, dx: Number, dy: Number) -> Item:
     """The same item, so much farther to the right and up, in mm."""
@@ -73,8 +76,8 @@ def head(start: Point, tip: Point, grown: float = 1.0) -> Solid:
 
 def dot(at: Point, grown: float = 1.0, radius: float = DOT) -> Solid:
     """A small filled disc."""
-    turns = [i * pi / 6 for i in range(12)]
-    return Solid(tuple((at[0] + radius * grown * cos(t), at[1] + radius * grown * sin(t)) for t in turns))
+    wide = radius * grown
+    return Solid(tuple((at[0] + wide * across, at[1] + wide * up) for across, up in _DISC))
 
 
 def _symbol(kind: str, at: Point, turn: float, grown: float) -> Iterator[Item]:
@@ -104,8 +107,9 @@ def hatched(hatch: Hatch, scale: float, words: Sequence[Bounds]) -> Iterator[Lin
     sums = [x + y for x, y in corners]
     step = HATCH_PITCH * 2**0.5
     first, last = ceil(min(sums) / step), int(max(sums) // step)
+    boxes = [_grown(box) for box in words]
     for number in range(first, last + 1):
-        yield from _slanting(corners, number * step, [_grown(box) for box in words])
+        yield from _slanting(corners, number * step, boxes)
 
 
 def _slanting(corners: Sequence[Point], total: float, boxes: Sequence[Bounds]) -> Iterator[Line]:
