@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from math import hypot
 
-from ..drawing import CAP, DESCENT, Anchor, Item, Line, LineType, Ring, Text, width_of
+from ..drawing import CAP, DESCENT, Anchor, Bounds, Item, Line, LineType, Ring, Text, width_of
 from .columns import column, set_column
 from .rails import TAIL, Measured, Railed, on_rails
 from .shapes import HEAD, head
@@ -23,16 +23,15 @@ FIRST = 2.2
 """Mm between the thing and the figures of the first rail."""
 
 
-def spans(notes: Sequence[Span], drawn: Sequence[Item], scale: float, size: float, grown: float) -> list[Item]:
-    """Dimensions across, those of one side on rails below or above all that is ``drawn``."""
+def spans(notes: Sequence[Span], drawn: Sequence[Bounds], scale: float, size: float, grown: float) -> list[Item]:
+    """Dimensions across, those of one side on rails below or above all that is ``drawn``, whose boxes these are."""
     items: list[Item] = []
     high = (CAP + DESCENT) * size
     for side, outward in (("below", -1), ("above", 1)):
         here = [note for note in notes if note.side == side]
         if not here:
             continue
-        edges = [item.bounds for item in drawn]
-        edge = float(min(box.bottom for box in edges) if outward < 0 else max(box.top for box in edges))
+        edge = float(min(box.bottom for box in drawn) if outward < 0 else max(box.top for box in drawn))
         measured = [Measured(n.start * scale, n.end * scale, width_of(n.text, size)) for n in here]
         off = FROM_LINE * grown  # heads that stand outside lie under the figure, and grow with it
         pitch = off + high + BEYOND + 0.8
@@ -51,7 +50,7 @@ def spans(notes: Sequence[Span], drawn: Sequence[Item], scale: float, size: floa
 
 
 def rises(
-    notes: Sequence[Rise], drawn: Sequence[Item], passing: Sequence[float], scale: float, size: float, grown: float
+    notes: Sequence[Rise], drawn: Sequence[Bounds], passing: Sequence[float], scale: float, size: float, grown: float
 ) -> list[Item]:
     """Dimensions upward, all of one side, on rails beside all that is ``drawn``, figures outside their lines.
 
@@ -79,7 +78,7 @@ def rises(
     return items
 
 
-def heights(note: Heights, drawn: Sequence[Item], scale: float, size: float, grown: float, most: float) -> list[Item]:
+def heights(note: Heights, drawn: Sequence[Bounds], scale: float, size: float, grown: float, most: float) -> list[Item]:
     """Heights over one origin; their figures, in a column beside the line, keep clear of one another."""
     if not note.places:
         return []
@@ -107,15 +106,15 @@ def heights(note: Heights, drawn: Sequence[Item], scale: float, size: float, gro
     return [*items, *set_column(figures, scale, size, edge, -outward, grown, gutter=3.0, dots=False)]
 
 
-def _edge_beside(drawn: Sequence[Item], railed: Sequence[Railed], outward: int) -> float:
+def _edge_beside(drawn: Sequence[Bounds], railed: Sequence[Railed], outward: int) -> float:
     """How far out whatever is drawn reaches at the heights where dimension lines will stand."""
     low, high = min(each.line[0] for each in railed) - BEYOND, max(each.line[1] for each in railed) + BEYOND
     return _reach(drawn, low, high, outward)
 
 
-def _reach(drawn: Sequence[Item], low: float, high: float, outward: int) -> float:
+def _reach(drawn: Sequence[Bounds], low: float, high: float, outward: int) -> float:
     """How far out whatever is drawn reaches between two heights."""
-    beside = [box for item in drawn if (box := item.bounds).bottom <= high and box.top >= low]
+    beside = [box for box in drawn if box.bottom <= high and box.top >= low]
     return float(min(box.left for box in beside) if outward < 0 else max(box.right for box in beside))
 
 

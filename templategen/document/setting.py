@@ -5,7 +5,7 @@ Whatever the numbers, no words touch other words or any line but their own leade
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
 from functools import lru_cache
 
@@ -50,8 +50,8 @@ def set_view(view: View, width: float, size: float, tallest: float = 110.0) -> S
     scales = _scales(view.to_scale, min(width / max(wide, 1e-6), tallest / max(tall, 1e-6)))
     while True:
         scale, said = next(scales)
-        items = _Attempt(view, scale, size, width).items
-        box = _extent(items)
+        attempt = _Attempt(view, scale, size, width)
+        box = _extent(attempt.boxes)
         over = box.right - box.left - width
         if over <= NOTHING or scale * wide < 2:
             break
@@ -59,7 +59,7 @@ def set_view(view: View, width: float, size: float, tallest: float = 110.0) -> S
         while scale > fits:
             scale, said = next(scales)
         scales = _from(scale, said, scales)
-    shifted = tuple(moved(item, -box.left, -box.top) for item in items)
+    shifted = tuple(moved(item, -box.left, -box.top) for item in attempt.items)
     return Setting(float(box.right - box.left), float(box.top - box.bottom), shifted, said if view.to_scale else "")
 
 
@@ -83,16 +83,13 @@ def _scales(told: bool, most: float) -> Iterator[tuple[float, str]]:
         power += 1
 
 
-def _extent(items: Sequence[Item]) -> Bounds:
-    boxes = [item.bounds for item in items]
-    return Bounds(
-        min(box.left for box in boxes), min(box.bottom for box in boxes),
-        max(box.right for box in boxes), max(box.top for box in boxes),
-    )  # fmt: skip
+def _extent(boxes: Sequence[Bounds]) -> Bounds:
+    lefts, bottoms, rights, tops = zip(*boxes, strict=True)
+    return Bounds(min(lefts), min(bottoms), max(rights), max(tops))
 
 
 class _Attempt:
-    """A picture set at one scale."""
+    """A picture set at one scale: its items, and the box of each, worked out once."""
 
     def __init__(self, view: View, scale: float, size: float, width: float) -> None:
         self._scale, self._size, self._grown = scale, size, max(size / USUAL_SIZE, 0.8)
@@ -100,15 +97,23 @@ class _Attempt:
         self._view = view
         notes = view.notes
         while True:
-            self.items: list[Item] = [item for shape in view.shapes for item in drawn(shape, scale, self._grown)]
+            self.items: list[Item] = []
+            self.boxes: list[Bounds] = []
+            for shape in view.shapes:
+                self._add(drawn(shape, scale, self._grown))
             crowded = self._set(notes)
             if not crowded:
                 break
             notes = tuple(_beside(n) if isinstance(n, Within) and n in crowded else n for n in notes)
-        words = [item.bounds for item in self.items if isinstance(item, Text)]
+        words = [box for item, box in zip(self.items, self.boxes, strict=True) if isinstance(item, Text)]
         for shape in view.shapes:
             if isinstance(shape, Hatch):
-                self.items += hatched(shape, scale, words)
+                self._add(hatched(shape, scale, words))
+
+    def _add(self, items: Iterable[Item]) -> None:
+        for item in items:
+            self.items.append(item)
+            self.boxes.append(item.bounds)
 
     def _set(self, notes: Sequence[Note]) -> list[Within]:
         """Every note in its place; those that found no room where they are meant to be."""
@@ -116,23 +121,23 @@ class _Attempt:
         labels = [note for note in notes if isinstance(note, Label)]
         running = [n for n in notes if isinstance(n, Running)]
         for each in running:  # first, since on a thin thing they reach below it
-            self.items += self._ticks(each)
-        self.items += spans([n for n in notes if isinstance(n, Span)], self.items, scale, size, grown)
+            self._add(self._ticks(each))
+        self._add(spans([n for n in notes if isinstance(n, Span)], self.boxes, scale, size, grown))
         for note in notes:
             if isinstance(note, Heights):
-                self.items += heights(note, self.items, scale, size, grown, self._most)
+                self._add(heights(note, self.boxes, scale, size, grown, self._most))
         for side in ("left", "right"):
             passing = [label.at[1] * scale for label in labels if label.side == side]
             rising = [n for n in notes if isinstance(n, Rise) and n.side == side]
-            self.items += rises(rising, self.items, passing, scale, size, grown)
-        box = _extent(self.items)
+            self._add(rises(rising, self.boxes, passing, scale, size, grown))
+        box = _extent(self.boxes)
         for inward, edge, side in ((1, box.left, "left"), (-1, box.right, "right")):
             here = [label for label in labels if label.side == side]
             if here:
                 set_here = column(here, scale, size, self._most)
-                self.items += set_column(set_here, scale, size, float(edge), inward, grown)
+                self._add(set_column(set_here, scale, size, float(edge), inward, grown))
         for each in running:
-            self.items += self._names(each)
+            self._add(self._names(each))
         return [note for note in notes if isinstance(note, Within) and not self._written(note)]
 
     def _ticks(self, note: Running) -> Iterator[Item]:
@@ -159,14 +164,16 @@ class _Attempt:
         for row in range(4):
             base = top - CAP * self._size - row * LEADING * self._size
             kept: list[Text] = []
+            taken: list[Bounds] = []
             for (place, name), inward in self._in_order(ticked):
                 for shift in dict.fromkeys((0.0, 0.8 * inward, 1.6 * inward)):
                     text = Text(
                         place * self._scale + shift, base, name, self._size, Anchor.MIDDLE, about=note.about
                     )
                     box = text.bounds
-                    if not any(box.meets(other.bounds, 1.2) for other in kept) and _free(box, near):
+                    if not any(box.meets(other, 1.2) for other in taken) and _free(box, near):
                         kept.append(text)
+                        taken.append(box)
                         break
             if len(kept) > len(best):
                 best = kept
@@ -181,9 +188,13 @@ class _Attempt:
         ends = [(first, 1.0)] + ([(others[-1], -1.0)] if others else [])
         return ends + [(place, 0.0) for place in others[:-1]]
 
-    def _near(self, box: Bounds) -> list[Item]:
-        """All that words inside ``box`` might touch."""
-        return [item for item in self.items if box.meets(item.bounds, NEAR)]
+    def _near(self, box: Bounds) -> list[tuple[Item, Bounds]]:
+        """All that words inside ``box`` might touch, each with its own box."""
+        left, bottom, right, top = box.left, box.bottom, box.right + NEAR, box.top + NEAR
+        return [
+            (item, each) for item, each in zip(self.items, self.boxes, strict=True)
+            if left < each[2] + NEAR and each[0] < right and bottom < each[3] + NEAR and each[1] < top
+        ]  # fmt: skip
 
     def _written(self, note: Within) -> bool:
         """Whether the words found room inside their rectangle; they are set there if so."""
@@ -205,23 +216,23 @@ class _Attempt:
                     if _free(Bounds(start, bottom, start + wide, bottom + tall), near):
                         top = bottom + tall - CAP * size
                         middle = start + wide / 2
-                        self.items += [
+                        self._add(
                             Text(middle, top - i * LEADING * size, line, size, Anchor.MIDDLE, about=note.about)
                             for i, line in enumerate(lines)
-                        ]
+                        )
                         return True
         return False
 
 
-def _free(box: Bounds, items: Sequence[Item]) -> bool:
+def _free(box: Bounds, items: Sequence[tuple[Item, Bounds]]) -> bool:
     """Whether words in ``box`` would touch none of ``items``."""
-    for item in items:
+    for item, its_box in items:
         if isinstance(item, Line):
             met = meets_line(box, item, NEAR)
         elif isinstance(item, Ring):
             met = meets_ring(box, item, NEAR)
         else:
-            met = box.meets(item.bounds, NEAR)
+            met = box.meets(its_box, NEAR)
         if met:
             return False
     return True

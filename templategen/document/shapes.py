@@ -19,6 +19,9 @@ HEAD, HALF_HEAD = 2.2, 0.5
 DOT = 0.55
 """Radius of a dot, in mm: how a leader ends inside an outline (ISO 128-2)."""
 
+_DISC = tuple((cos(i * pi / 6), sin(i * pi / 6)) for i in range(12))
+"""Corners of a polygon that is as good as round, of radius 1."""
+
 
 def moved(item: Item, dx: Number, dy: Number) -> Item:
     """The same item, so much farther to the right and up, in mm."""
@@ -77,8 +80,8 @@ def head(start: Point, tip: Point, grown: float = 1.0, about: str = "") -> Solid
 
 def dot(at: Point, grown: float = 1.0, radius: float = DOT, about: str = "") -> Solid:
     """A small filled disc."""
-    turns = [i * pi / 6 for i in range(12)]
-    return Solid(tuple((at[0] + radius * grown * cos(t), at[1] + radius * grown * sin(t)) for t in turns), about)
+    wide = radius * grown
+    return Solid(tuple((at[0] + wide * across, at[1] + wide * up) for across, up in _DISC), about)
 
 
 def _symbol(kind: str, at: Point, turn: float, grown: float) -> Iterator[Item]:
@@ -108,8 +111,9 @@ def hatched(hatch: Hatch, scale: float, words: Sequence[Bounds]) -> Iterator[Lin
     sums = [x + y for x, y in corners]
     step = HATCH_PITCH * 2**0.5
     first, last = ceil(min(sums) / step), int(max(sums) // step)
+    boxes = [_grown(box) for box in words]
     for number in range(first, last + 1):
-        for line in _slanting(corners, number * step, [_grown(box) for box in words]):
+        for line in _slanting(corners, number * step, boxes):
             yield replace(line, about=hatch.about)
 
 
@@ -149,19 +153,18 @@ def _grown(box: Bounds) -> Bounds:
 
 def meets_line(box: Bounds, line: Line, gap: float = 0.0) -> bool:
     """Whether a straight line comes into a box, or nearer to it than ``gap``."""
-    x1, y1, x2, y2 = (float(n) for n in (line.x1, line.y1, line.x2, line.y2))
+    x1, y1, x2, y2 = float(line.x1), float(line.y1), float(line.x2), float(line.y2)
+    left, right, bottom, top = box.left - gap, box.right + gap, box.bottom - gap, box.top + gap
+    if (x1 <= left and x2 <= left) or (x1 >= right and x2 >= right):
+        return False
+    if (y1 <= bottom and y2 <= bottom) or (y1 >= top and y2 >= top):
+        return False
     enters, leaves = 0.0, 1.0
-    for start, way, low, high in (
-        (x1, x2 - x1, float(box.left) - gap, float(box.right) + gap),
-        (y1, y2 - y1, float(box.bottom) - gap, float(box.top) + gap),
-    ):
-        if way == 0:
-            if not low < start < high:
-                return False
-            continue
-        near, far = sorted(((low - start) / way, (high - start) / way))
-        enters, leaves = max(enters, near), min(leaves, far)
-    return enters < leaves
+    for start, way, low, high in ((x1, x2 - x1, left, right), (y1, y2 - y1, bottom, top)):
+        if way:
+            near, far = sorted(((low - start) / way, (high - start) / way))
+            enters, leaves = max(enters, near), min(leaves, far)
+    return bool(enters < leaves)
 
 
 def meets_ring(box: Bounds, ring: Ring, gap: float = 0.0) -> bool:

@@ -86,9 +86,9 @@ class Line:
 
     @property
     def bounds(self) -> Bounds:
-        return Bounds(
-            min(self.x1, self.x2), min(self.y1, self.y2), max(self.x1, self.x2), max(self.y1, self.y2)
-        )
+        x1, x2 = (self.x2, self.x1) if self.x2 < self.x1 else (self.x1, self.x2)
+        y1, y2 = (self.y2, self.y1) if self.y2 < self.y1 else (self.y1, self.y2)
+        return Bounds(x1, y1, x2, y2)
 
 
 @dataclass(frozen=True, slots=True)

@@ -105,9 +105,12 @@ def set_text(text: str, size: float, bold: bool = False) -> Setting:
 
 def width_of(text: str, size: float, bold: bool = False) -> float:
     """How wide ``text`` is when set, in millimetres."""
-    return set_text(text, size, bold).width
+    if "/" in text or "⁄" in text:
+        return set_text(text, size, bold).width
+    return _ems(text, face(bold)) * (size * MM_PER_POINT)  # as it is set where no fraction is built in it
 
 
+@lru_cache(maxsize=8192)
 def wrap(text: str, size: float, width: float, bold: bool = False) -> tuple[str, ...]:
     """``text`` broken at spaces into lines no wider than ``width`` millimetres.
 
@@ -143,7 +146,7 @@ def capitalised(text: str) -> str:
 
 def _ems(text: str, chosen: Face) -> float:
     try:
-        return sum(chosen.advances[character] for character in text)
+        return sum(map(chosen.advances.__getitem__, text))
     except KeyError as missing:
         character = missing.args[0]
         raise MissingGlyph(

@@ -16,7 +16,7 @@ from ..drawing import USUAL, Drawing, Look
 from ..errors import Fault, Refusal
 from ..papers import Paper
 from .area import Area
-from .flowing import flow
+from .flowing import pages_of
 from .furniture import least_live
 from .splitting import OVERLAP
 
@@ -34,12 +34,12 @@ def height_at_the_foot(words: Sequence[Block], live: Area, look: Look = USUAL) -
     if not words:
         return 0
     low, high = 0, int(live.height) - APART - least_live(look)
-    if len(flow(words, foot(live, high), look)) > 1:
+    if pages_of(words, foot(live, high), look) > 1:
         right = "the work order does not fit at its foot; choose a wider roll, or name the templates with --only"
         raise Refusal(Fault("paper", f"a roll {float(live.width):.0f} mm wide inside its margins", right))
     while high - low > 2:
         middle = (low + high) // 2
-        low, high = (low, middle) if len(flow(words, foot(live, middle), look)) == 1 else (middle, high)
+        low, high = (low, middle) if pages_of(words, foot(live, middle), look) == 1 else (middle, high)
     return high
 
 

@@ -35,9 +35,10 @@ class Served:
 
     def stop(self) -> int:
         self.process.terminate()
+        status = self.process.wait(WAIT)
         assert self.process.stdout
         self.process.stdout.close()
-        return self.process.wait(WAIT)
+        return status
 
 
 @pytest.fixture(scope="session")
