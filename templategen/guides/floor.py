@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ..document.view import Arrow, Rise, Running, Shape, Stroke, Symbol, View, Within
+from ..document.view import Arrow, Point, Rise, Running, Shape, Stroke, Symbol, View, Within
 from ..drawing import LineType
 from ..work_order.pictures.cloth import broken
 from ..work_order.pictures.signs import across, box
@@ -13,12 +13,13 @@ WIDE, HIGH, ROD, CLEAR = 40.0, 54.0, 2.4, 6.0
 def hanging() -> View:
     """The panel hung as it came, from the front."""
     top = HIGH - ROD
-    places = ((4.0, "1"), (WIDE / 2, "2"), (WIDE - 4, "3"))
+    places = ((5.0, "mark 1"), (WIDE / 2, "2"), (WIDE - 5, "3"))
+    spread: tuple[Point, ...] = ((0, 3.2), (-0.5, 1.8), (-1.7, 0.9), (-3.6, 0.5), (-4.0, 0))
     shapes: list[Shape] = [
         across(LineType.CUT, -6, WIDE + 6, 0, "drop.to"),
         box(LineType.CUT, (-6, top), (WIDE + 6, HIGH)),
-        Stroke(LineType.MARK, ((0, top - 6), (0, 0))),
-        Stroke(LineType.MARK, ((WIDE, top - 6), (WIDE, 0))),
+        Stroke(LineType.MARK, ((0, top - 6), *spread)),
+        Stroke(LineType.MARK, tuple((WIDE - x, y) for x, y in ((0, top - 6), *spread))),
         Stroke(LineType.MARK, ((0, top - 6), (0, top), (WIDE, top), (WIDE, top - 6)), "drop.hung_by"),
         across(LineType.FOLD, 0, WIDE, CLEAR, "drop.follows"),
     ]

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from ..document.view import Circle, Rise, Shape, Span, Stroke, View, Within
+from ..document.view import Rise, Shape, Span, Stroke, View, Within
 from ..drawing import LineType
-from ..work_order.pictures.cloth import broken, broken_up
+from ..work_order.pictures.cloth import broken
 from ..work_order.pictures.signs import across, box
 
 WIDE, HIGH = 40.0, 54.0
@@ -79,7 +79,7 @@ def roll() -> View:
             Stroke(LineType.CUT, ((0, 0), (0, long), (wide, long), (wide, 0)), "paper.roll"),
             broken(0, wide, 0, 1.2),
             box(LineType.CUT, (-2, long), (wide + 2, long + 2 * radius)),
-            *(Circle(LineType.MARK, (x, long + radius), 1.6) for x in (2.0, wide - 2.0)),
+            *(box(LineType.MARK, (x, long + radius - 2), (x + 4, long + radius + 2)) for x in (-6.0, wide + 2)),
         ),
         notes=(
             Span("width of the roll", 0, wide, 0, "below", "paper.roll"),
@@ -98,8 +98,7 @@ def strips() -> View:
         shapes.append(box(LineType.CUT, (0, y), (long, y + high), "paper.strips"))
         shapes += [Stroke(LineType.MARK, ((x, y), (x, y + 2.5)), "paper.strips") for x in marks]
     shapes += [
-        Stroke(LineType.CUT, ((long / 2, 0), (0, 0), (0, high), (long / 2, high)), "paper.half_strip"),
-        broken_up(long / 2, 0, high, 0.8),
+        box(LineType.CUT, (0, 0), (long / 2, high), "paper.half_strip"),
         *(Stroke(LineType.MARK, ((x, 0), (x, 2.5)), "paper.half_strip") for x in marks[:4]),
     ]
     return View(

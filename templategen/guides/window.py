@@ -96,7 +96,7 @@ def from_above() -> View:
         notes=(
             Within("wall", (-9, 0), (wide + 9, 8)),
             Within("frame", (9, -16), (wide - 9, -4)),
-            Rise("return", -21, 0, -5, "left", "rod.returns"),
+            Rise("return", -21, 0, 0, "left", "rod.returns"),
             Rise("projection", -19, -4, wide - 9, "right", "rod.projection"),
             Span("overlap", middle - half, middle + half, near - 1.8, "below", "rod.overlap"),
             Within("fullness", (-4, near - 4), (middle - half - 1, front - 2), about="rod.fullness"),
