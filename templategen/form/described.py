@@ -16,9 +16,9 @@ from ..spec.values import LONGEST_TITLE, MOST_MARKS
 from ..version import __version__
 from .editing import tables_of
 from .entries import KEPT, NAMES, Form, form_of
-from .records import form_record
 from .groups import GROUPS, WITH
 from .labels import LABELS
+from .records import form_record
 
 
 @cache

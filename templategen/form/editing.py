@@ -130,7 +130,8 @@ def _plain_windows(tables: dict[str, Any], windows: tuple[WindowEntry, ...]) -> 
         return  # something else stands under that name, and reading says so
     made = []
     for window in windows:
-        entry = copy.deepcopy(given[window.came_from]) if _has(given, window.came_from) else {}
+        source = _at(given, window.came_from)
+        entry = {} if source is None else copy.deepcopy(source)
         for path, value in _window_changes(entry, window):
             _put(entry, path.split("."), value)
         made.append(entry)
@@ -154,12 +155,8 @@ def _written_windows(document: tomlkit.TOMLDocument, windows: tuple[WindowEntry,
             document.pop(WINDOW)
         array: AoT = tomlkit.aot()
         for window in windows:
-            number = window.came_from
-            array.append(
-                copy.deepcopy(source[number])
-                if number is not None and _has(given, number)
-                else tomlkit.table()
-            )
+            table = _at(source, window.came_from)
+            array.append(tomlkit.table() if table is None else copy.deepcopy(table))
         document.append(WINDOW, array)
         tables = list(_given(document))
     for table, window in zip(tables, windows, strict=True):
@@ -180,5 +177,6 @@ def _given(tables: Mapping[str, Any]) -> list[Any]:
     return [each for each in given if isinstance(each, Mapping)] if isinstance(given, list) else []
 
 
-def _has(given: list[Any], number: int | None) -> bool:
-    return number is not None and 0 <= number < len(given)
+def _at(given: list[Any], number: int | None) -> Any:
+    """The window of that number; None where there is none."""
+    return given[number] if number is not None and 0 <= number < len(given) else None

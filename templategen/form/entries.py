@@ -147,7 +147,7 @@ def same(field: SpecField, value: Any, form: Typed | None) -> bool:
     """
     if value is None:
         return form is None or value_of(field, form) is None
-    if isinstance(value, bool) and field.kind != "switch" or not isinstance(value, KINDS[field.kind]):
+    if (isinstance(value, bool) and field.kind != "switch") or not isinstance(value, KINDS[field.kind]):
         return False
     if value in ("", []):
         return False

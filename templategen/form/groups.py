@@ -57,15 +57,16 @@ GROUPS = (
     ),
     Group(
         "panel", "The panel as it is", "Laid flat, before anything is unpicked or cut.",
-        ("panel", "panel.heading"), ("panel", "old heading: {panel.heading.style}"), ("panel.heading.style",),
+        ("panel", "panel.heading"),
+        ("panel", "panel cut across", "panels", "old heading: {panel.heading.style}", "window"), ("panel.heading.style",),
     ),
     Group(
         "drop", "Where the floor is", "Marked on the hanging panel, or measured down from the rod; best both.",
-        ("drop",), ("floor",), ("drop.to",),
+        ("drop",), ("floor", "floor marks"), ("drop.to",),
     ),
     Group(
         "heading", "The new heading", "How the panels are to hang.",
-        ("heading",), ("heading: {heading.style}",),
+        ("heading",), ("heading: {heading.style}", "heading: {heading.style}, closer", "heading top"),
     ),
     Group(
         "hem", "The new hem", "How the bottom edge is to be finished.",
@@ -73,19 +74,19 @@ GROUPS = (
     ),
     Group(
         "sides", "Sides", "Only where a panel is made narrower, split, or given mitred corners.",
-        ("sides",), ("sides",),
+        ("sides",), ("sides", "sides: split", "sides: hems", "sides: corners"),
     ),
     Group(
         "lining", "Lining and weights", "Only where there are some.",
-        ("lining", "weights"), ("lining", "weights"),
+        ("lining", "weights"), ("lining", "lining cut across", "lining as cut", "weights"),
     ),
     Group(
         "fabric", "The cloth", "Its weight, how it shrinks, its pattern, and what is left over.",
-        ("fabric",), ("cloth",),
+        ("fabric",), ("cloth", "cloth: shrinkage", "cloth: tie-back"),
     ),
     Group(
         "paper", "Paper and printer", "What the kit is printed on, and what the printer makes of it.",
-        ("paper", "paper.margins", "printer"), ("sheet",),
+        ("paper", "paper.margins", "printer"), ("sheet", "sheet: margins", "roll", "strips"),
         ("paper.large_print", "printer.across", "printer.along"),
     ),
 )  # fmt: skip

@@ -11,7 +11,7 @@ from ..lengths import Length, Tape
 from ..lengths.showing import Units
 from ..papers import paper_named
 from ..spec import FIELDS, SpecField
-from ..spec.jobs.reading import TOGETHER, WINDOW
+from ..spec.jobs.reading import WINDOW
 from ..spec.quantities import ClothWeight, Mass, Percent, Quantity, Times
 from ..spec.values import Undecided, Wrong, read_value
 from .entries import KEPT, value_at
@@ -96,5 +96,6 @@ def said_of_quantity(quantity: Quantity) -> str:
 
 def _short(value: Fraction) -> str:
     """Three figures of a number; none of a whole number is lost."""
-    number = float(value)
-    return f"{value.numerator}" if value.denominator == 1 else f"{number:.3g}" if abs(number) < 1000 else f"{number:.0f}"
+    if value.denominator == 1:
+        return f"{value.numerator}"
+    return f"{float(value):.3g}" if abs(value) < 1000 else f"{float(value):.0f}"

@@ -18,7 +18,8 @@ from ..errors import Fault, Refusal
 from ..form import described, form_of, form_record, from_record, tables_of, text_of, understood
 from ..guides import guide_trees
 from ..layout import Kit
-from ..layout.kit_words import plan_lines, tell_sheets
+from ..layout.budget_words import plan_lines
+from ..layout.kit_words import tell_sheets
 from ..lengths.counting import plural
 from ..making import kit_files, make_kit
 from ..options import Options, faults_of
@@ -129,7 +130,9 @@ def sheet(spec: str, form: Mapping[str, Any] | None, page: int, width: int, desp
     return png(pdf(kit, {}), page - 1, width)
 
 
-def kit(spec: str, form: Mapping[str, Any] | None, file: str | None, despite_stops: bool = False) -> tuple[str, str, bytes]:
+def kit(
+    spec: str, form: Mapping[str, Any] | None, file: str | None, despite_stops: bool = False
+) -> tuple[str, str, bytes]:
     """One file of the kit by name, or all of them and the spec in a zip: its name, its media type, its bytes.
 
     Raises Refusal and StoppedPlan, and Refusal where the kit has no such file.

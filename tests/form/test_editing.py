@@ -115,7 +115,7 @@ def test_windows_come_go_and_change_their_places() -> None:
     path = next(path for path in EXAMPLES if path.parent.name == "reading-rooms")
     text = path.read_text()
     form = _opened(text)
-    first, second, third, fourth = form.windows
+    first, second, _third, fourth = form.windows
     copied = replace(first, name="copy", fields={**first.fields, "panel.width": "51 in"})
     new = WindowEntry(None, "new", "", {"panel.width": "40 in", "drop.floor_marks": ("9 in",)})
     wanted = replace(form, windows=(fourth, copied, second, new))

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import json
+import re
 from collections import Counter
 
 import pytest
@@ -50,8 +52,24 @@ def test_a_field_that_comes_with_another_comes_with_one_of_its_group() -> None:
 def test_what_stands_in_braces_is_a_choice_that_there_is() -> None:
     for group in GROUPS:
         for guide in group.guides:
-            if "{" in guide:
-                assert FIELDS[guide.partition("{")[2].rstrip("}")].choices
+            for name in re.findall(r"{(.+?)}", guide):
+                assert FIELDS[name].choices
+
+
+def test_a_guide_that_lights_a_field_stands_beside_it() -> None:
+    """Whatever is chosen, the field's group names a guide that has its part, if any guide has it."""
+    from templategen.guides import UNSEEN, guide_trees
+
+    trees = {key: json.dumps(guide["picture"]) for key, guide in guide_trees().items()}
+    for group in GROUPS:
+        choosers = {name for guide in group.guides for name in re.findall(r"{(.+?)}", guide)}
+        assert len(choosers) <= 1
+        for path in group.paths:
+            field = FIELDS[path]
+            every = [style for name in choosers for style in FIELDS[name].choices] or [""]
+            for style in (field.styles if path not in UNSEEN else ()) or (every if path not in UNSEEN else ()):
+                keys = [re.sub(r"{.+?}", style, key) for key in group.guides]
+                assert any(f'"data-about": "{path}"' in trees.get(key, "") for key in keys), (path, style)
 
 
 def test_the_form_to_start_from_has_nothing_measured() -> None:

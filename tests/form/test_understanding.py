@@ -13,7 +13,9 @@ from templategen.spec.quantities import ClothWeight, Mass, Percent, Times
 
 def test_a_length_is_said_in_both_units_each_rounded_by_itself() -> None:
     tables = {"units": "inch", "panel": {"width": "13,7 cm", "length": "6' 2 1/2\""}}
-    assert understood(tables) == {"panel.width": "5 3/8 in, a hair over (137 mm)", "panel.length": "74 1/2 in (1892 mm)"}
+    assert understood(tables) == {
+        "panel.width": "5 3/8 in, a hair over (137 mm)", "panel.length": "74 1/2 in (1892 mm)",
+    }  # fmt: skip
 
 
 def test_a_number_alone_is_in_the_units_that_are_named_and_not_said_before() -> None:
