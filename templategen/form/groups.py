@@ -58,7 +58,8 @@ GROUPS = (
     Group(
         "panel", "The panel as it is", "Laid flat, before anything is unpicked or cut.",
         ("panel", "panel.heading"),
-        ("panel", "panel cut across", "panels", "old heading: {panel.heading.style}", "window"), ("panel.heading.style",),
+        ("panel", "panel cut across", "panels", "old heading: {panel.heading.style}", "window"),
+        ("panel.heading.style",),
     ),
     Group(
         "drop", "Where the floor is", "Marked on the hanging panel, or measured down from the rod; best both.",

@@ -9,6 +9,8 @@ export const empty = (value) => value === undefined || value === null || value =
 const copy = (value) => JSON.parse(JSON.stringify(value));
 
 export class Store extends EventTarget {
+  #keeping = false; // nothing is kept before what was kept has been read
+
   constructor(about) {
     super();
     this.about = about;
@@ -172,6 +174,7 @@ export class Store extends EventTarget {
 
   #changed() {
     this.dispatchEvent(new Event("changed"));
+    if (!this.#keeping) return;
     const { form, spec, name, saved, window } = this;
     try {
       localStorage.setItem(PREFIX + this.id, JSON.stringify({ form, spec, name, saved, window, at: Date.now() }));
@@ -191,6 +194,7 @@ export class Store extends EventTarget {
       }
     }).sort((one, other) => other.at - one.at);
     drafts.slice(MOST_DRAFTS).forEach((draft) => localStorage.removeItem(draft.key));
+    this.#keeping = true;
     const draft = drafts.find((each) => each.key === PREFIX + this.id) || drafts[0];
     if (!draft?.form?.fields) return;
     this.begin(draft.form, draft.spec, draft.name);
