@@ -30,7 +30,7 @@ export class Field {
     this.part = el("div", { class: `field ${this.about.kind}`, "data-path": path,
       on: { focusin: () => focused(this), focusout: () => this.#settle() } },
     this.label, el("div", { class: "entry" }, this.input, this.said, this.wrong, this.help));
-    this.unseen = el("p", { class: "unseen", id: `${this.id}-how` }, this.how);
+    this.unseen = el("p", { hidden: true, id: `${this.id}-how` }, this.how); // for who has the field described
     this.part.append(this.unseen);
     this.show();
   }
@@ -70,7 +70,7 @@ export class Field {
     }
     if (kind === "choice") {
       return el("select", { id: this.id, on: { change: (event) => this.#set(event.target.value) } },
-        ...(this.about.required ? [] : [el("option", { value: "" }, this.#leftOut())]),
+        ...this.#leftOut().map((words) => el("option", { value: "" }, words)),
         ...choices.map((choice) => el("option", { value: choice }, choice)));
     }
     if (kind === "lengths") return el("div", { class: "several", role: "group", "aria-labelledby": `${this.id}-name` });
@@ -139,21 +139,31 @@ export class Field {
     else if (this.about.kind === "lengths") {
       this.label.id = `${this.id}-name`;
       this.#several();
-    } else if (this.input.value !== (value ?? "") && document.activeElement !== this.input) {
-      this.input.value = value ?? "";
-      if (this.about.kind === "choice" && this.input.value !== (value ?? "")) {
+    } else if (this.about.kind === "choice") {
+      this.input.value = this.#choice;
+      if (this.input.value !== this.#choice) {
         // A word from a file that is no choice: it is shown as it stands, and the fault beside it.
         this.input.prepend(el("option", { value }, value));
         this.input.value = value;
       }
+    } else if (this.input.value !== (value ?? "") && document.activeElement !== this.input) {
+      this.input.value = value ?? "";
     }
     this.part.classList.toggle("shared", this.inherits);
     this.#tell();
   }
 
+  /** What stands first among choices: what happens where none is made; nothing where one is made anyhow. */
   #leftOut() {
-    const { left_out: leftOut, usual } = this.about;
-    return usual || leftOut || "–";
+    const { left_out: leftOut, usual, required } = this.about;
+    if (this.window !== null) return ["as for all windows"];
+    return usual || required ? [] : [leftOut];
+  }
+
+  /** What a choice shows: a window its own; where nobody has chosen, what then stands. */
+  get #choice() {
+    if (this.window !== null) return this.#store.own(this.window)[this.path] ?? "";
+    return this.#value ?? this.about.usual;
   }
 
   /** What the interface said of it: understood by path, and the faults of this field. */
@@ -204,6 +214,7 @@ export class Field {
 
   #hint(heard, missing) {
     const { about } = this;
+    if (this.inherits && about.kind === "choice") return String(this.#value);
     if (this.inherits) return heard ? `${heard}, as for all windows` : "as for all windows";
     if (!missing) return about.kind === "lengths" ? "" : heard || "";
     if (about.kind === "switch" || about.kind === "choice") return "";
