@@ -11,6 +11,7 @@ from __future__ import annotations
 import gc
 import os
 import sys
+from dataclasses import replace
 from importlib import import_module
 
 from .limits import MEMORY
@@ -30,9 +31,8 @@ def _limit() -> None:
 
 
 def _warmed(module: str, crew: str) -> dict[str, object]:
-    """What there is to do, once it has been tried."""
-    works = import_module(module)
-    works.warm(crew == "kits")
+    """Loads what there is to do, and tries it."""
+    import_module(module).warm(crew == "kits")
     return {}
 
 
@@ -42,8 +42,12 @@ def main() -> None:
     # Whatever prints must not print into the answers.
     os.dup2(2, 1)
     _limit()
-    write_outcome(words_out, outcome_of(_warmed, sys.argv[1:]))
-    works = import_module(sys.argv[1]).WORKS
+    ready = outcome_of(_warmed, sys.argv[1:])
+    module = sys.modules.get(sys.argv[1])
+    write_outcome(words_out, replace(ready, spent=module is None))
+    if module is None:
+        return
+    works = module.WORKS
     # What is loaded stays; looking through it for garbage again and again would take time from every answer.
     gc.collect()
     gc.freeze()

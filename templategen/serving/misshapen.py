@@ -12,13 +12,13 @@ from .bodies import TAGS
 
 def faults_in(errors: Sequence[Mapping[str, Any]]) -> list[Fault]:
     """What is wrong with a body, in the house's words, each with its place in the JSON; the first hundred of it."""
-    return [Fault("" if error["type"] == "json_invalid" else _place(error["loc"]), _read(error), _right(error)) for error in errors[: limits.MOST_FAULTS]]
+    return [Fault(_place(error), _read(error), _right(error)) for error in errors[: limits.MOST_FAULTS]]
 
 
-def _place(loc: Sequence[str | int]) -> str:
+def _place(error: Mapping[str, Any]) -> str:
     """``form.windows[1].fields["panel.width"]``."""
     said = ""
-    for step in loc[1:]:
+    for step in () if error["type"] == "json_invalid" else error["loc"][1:]:
         if isinstance(step, int):
             said += f"[{step}]"
         elif step not in (*TAGS.values(), "[key]"):

@@ -49,7 +49,12 @@ def outcome_of(work: Callable[..., object], arguments: Sequence[Any]) -> Outcome
 def unforeseen(remark: str) -> Outcome:
     """The answer where the program itself is at fault; what happened is for its own log alone."""
     body = one("something went wrong inside templategen itself, so there is no answer; nothing you typed is lost")
-    return Outcome(body, HTTPStatus.INTERNAL_SERVER_ERROR, remark=" ".join(remark.split())[:500])
+    return Outcome(body, HTTPStatus.INTERNAL_SERVER_ERROR, remark=one_line(remark))
+
+
+def one_line(remark: str) -> str:
+    """A remark as a log can hold it, whatever was typed to bring it about."""
+    return "".join(sign if sign.isprintable() else " " for sign in remark)[:500]
 
 
 def too_long(seconds: float) -> Outcome:

@@ -49,7 +49,7 @@ def listening(address: str, port: int, next_port: bool = False) -> socket.socket
         raise _no_address(address) from None
     last = min(port + NEXT_PORTS, MOST_PORT) if next_port and port else port
     for each in range(port, last + 1):
-        # Named as TCP, so that asyncio sends small answers at once, not after 40 ms (Nagle's algorithm, RFC 9293, 3.7.4).
+        # Named as TCP, so that asyncio sends small answers at once and not 40 ms later (RFC 9293, 3.7.4, Nagle).
         opened = socket.socket(family, socket.SOCK_STREAM, socket.IPPROTO_TCP)
         try:
             # Elsewhere than on POSIX systems this would let two programs have one port.

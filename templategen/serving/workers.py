@@ -14,7 +14,7 @@ import sys
 from asyncio.subprocess import PIPE, Process
 from collections.abc import Coroutine
 from contextlib import suppress
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Literal
 
@@ -24,6 +24,8 @@ from .parcels import read_outcome, work_parcel
 
 _HOME = Path(__file__).parents[2]
 WORKS = "templategen.serving.works"
+_TRIES = 3
+"""Workers that may turn out to have ended while they had nothing to do, before a piece of work is given up."""
 
 
 class _Gone(Exception):
@@ -37,6 +39,8 @@ class _Worker:
     async def do(self, work: str, arguments: tuple[object, ...]) -> Outcome:
         """Raises _Gone, or EOFError where the worker ends in the middle of it."""
         assert self.process.stdin is not None and self.process.stdout is not None
+        if self.process.stdout.at_eof():
+            raise _Gone
         try:
             self.process.stdin.write(work_parcel(work, arguments))
             await self.process.stdin.drain()
@@ -73,7 +77,7 @@ class Crew:
         """What becomes of ``work`` done with ``arguments``, which are what JSON can say. Raises nothing of its own."""
         if self._waiting >= self.most_waiting:
             return busy()
-        while True:
+        for _ in range(_TRIES):
             worker = await self._one()
             if worker is None:
                 return busy()
@@ -98,6 +102,7 @@ class Crew:
             else:
                 self._free.put_nowait(worker)
             return made
+        return ended()
 
     async def start(self) -> None:
         """Starts all workers, and returns when they are ready."""
@@ -164,12 +169,13 @@ class Crew:
             async with asyncio.timeout(limits.START_SECONDS):
                 ready = await read_outcome(process.stdout)
         except (TimeoutError, EOFError):
-            _say("a worker ended before it was ready")
+            ready = replace(ended(), remark="a worker ended before it was ready", spent=True)
+        if ready.remark:
+            _say(ready.remark)
+        if ready.spent:
             await worker.stop()
             self._workers.discard(worker)
             return None
-        if ready.remark:
-            _say(ready.remark)
         return worker
 
     def _in_background(self, work: Coroutine[object, object, None]) -> None:
