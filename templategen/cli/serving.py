@@ -1,4 +1,4 @@
-"""The page, served on this machine."""
+"""The page, on the sewist's own machine."""
 
 from __future__ import annotations
 
@@ -6,16 +6,23 @@ import click
 
 from .group import commands, warn
 
+FAILED = 1
+
 
 @commands.command()
-@click.option("--port", type=int, default=8630, show_default=True, help="The port; 0 for any that is free.")
-@click.option("--next-port", is_flag=True, help="Take the next free port where this one is taken.")
-@click.option("--address", default="127.0.0.1", metavar="ADDRESS",
-              help="Serve it under another address than this machine's own, so that others can reach it.")
-@click.option("--no-browser", is_flag=True, help="Do not open a browser.")  # fmt: skip
-def serve(port: int, next_port: bool, address: str, no_browser: bool) -> None:
-    """Open the page: measure, see, print. It is served on this machine, and to this machine alone."""
-    from ..serving.running import serve as served
+@click.option("--port", metavar="N", default="8630", show_default=True, help="Where the page is; 0 for any free port.")
+@click.option("--next-port", is_flag=True, help="Where the port is taken, the next free one of a hundred.")
+@click.option("--address", metavar="ADDRESS", default="127.0.0.1", show_default=True,
+              help="An address of this machine; any but the usual one lets others reach the page.")  # fmt: skip
+@click.option("--no-browser", is_flag=True, help="Open no browser; say the address alone.")
+def serve(port: str, next_port: bool, address: str, no_browser: bool) -> int:
+    """Open a page to measure, see and print on, served by this machine for this machine, until Ctrl-C."""
+    from ..serving.running import PortTaken, read_port
+    from ..serving.running import serve as serve_page
 
-    served(port, address, next_port=next_port, browser=not no_browser, say=click.echo, warn=warn)
-    click.echo("Stopped.")
+    try:
+        serve_page(address, read_port(port), next_port=next_port, browser=not no_browser, say=click.echo, warn=warn)
+    except PortTaken as taken:
+        click.echo(taken, err=True)
+        return FAILED
+    return 0

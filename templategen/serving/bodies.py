@@ -1,163 +1,232 @@
-"""What is asked of the page's interface and what it answers, as models: their shapes are its description."""
+"""What is asked of the page's interface and what it answers, as shapes: checked on the way in, described on both."""
 
 from __future__ import annotations
 
-from typing import Annotated, Any, TypeAlias
+from typing import Annotated, Any, Literal
 
-from pydantic import BaseModel, ConfigDict, Field, StringConstraints
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Discriminator, Field, Tag
+from pydantic_core import PydanticCustomError
 
-from ..spec.document import MOST_BYTES
-from .limits import MOST_FIELDS, MOST_LIST, MOST_TEXT, MOST_WINDOWS, WIDEST
+from . import limits
 
-Text: TypeAlias = Annotated[str, StringConstraints(max_length=MOST_TEXT)]
-Typed: TypeAlias = Text | bool | Annotated[list[Text], Field(max_length=MOST_LIST)]
-Fields: TypeAlias = Annotated[dict[Annotated[str, StringConstraints(max_length=100)], Typed],
-                              Field(max_length=MOST_FIELDS)]  # fmt: skip
+TAGS = {str: "<text>", bool: "<switch>", list: "<list>"}
 
 
-class Strict(BaseModel):
-    """Nothing is taken for something else, and nothing that is not known is taken."""
+def _not_too_many(value: object) -> object:
+    """A table with too much in it is not looked through before it is refused."""
+    if isinstance(value, dict) and len(value) > limits.MOST_FIELDS:
+        raise PydanticCustomError("too_many", f"has more than {limits.MOST_FIELDS} entries")
+    return value
 
-    model_config = ConfigDict(extra="forbid", strict=True)
+
+Text = Annotated[str, Field(max_length=limits.MOST_TYPED)]
+Name = Annotated[str, Field(max_length=limits.MOST_NAME)]
+Texts = Annotated[list[Text], Field(max_length=limits.MOST_IN_LIST, fail_fast=True)]
+Value = Annotated[
+    Annotated[Text, Tag("<text>")] | Annotated[bool, Tag("<switch>")] | Annotated[Texts, Tag("<list>")],
+    Discriminator(
+        lambda value: TAGS.get(type(value)),
+        custom_error_type="no_value",
+        custom_error_message="must be a text, a list of texts, or true or false",
+    ),
+]
+Values = Annotated[
+    dict[Name, Value], Field(max_length=limits.MOST_FIELDS), BeforeValidator(_not_too_many)
+]
 
 
-class WindowBody(Strict):
-    """What is said of one window of a job."""
+class _Asked(BaseModel):
+    model_config = ConfigDict(strict=True, extra="forbid")
 
-    came_from: Annotated[int | None, Field(
-        alias="from", ge=0, le=10_000,
-        description="The number, from 0, of the window in the spec's text that it was or was copied from.")] = None
+
+class Window(_Asked):
+    """A window of a job as it stands in the form."""
+
+    came_from: Annotated[
+        int | None,
+        Field(alias="from", ge=0, lt=limits.MOST_WINDOWS, description="Its number in `spec`, from 0; null if new"),
+    ] = None
     name: Text = ""
     room: Text = ""
-    fields: Annotated[Fields, Field(description="Its own fields by path: they stand over the shared ones.")] = {}
+    fields: Annotated[Values, Field(description="What it says of its own, over the fields of all")] = {}
 
 
-class FormBody(Strict):
-    """What stands in a form, every value as it was typed: {"panel.width": "54 in"}."""
+class Form(_Asked):
+    """What stands in the form: every value as it was typed, by the path of its field."""
 
-    fields: Annotated[Fields, Field(description="By path; of a job what its windows share.")] = {}
-    windows: Annotated[list[WindowBody], Field(max_length=MOST_WINDOWS)] = []
-    together: Annotated[Fields, Field(description="What is kept alike over all windows, by name.")] = {}
-
-
-class SpecBody(Strict):
-    """A spec or a job as TOML."""
-
-    spec: Annotated[str, StringConstraints(max_length=MOST_BYTES)] = ""
+    fields: Annotated[Values, Field(examples=[{"panel.width": "54 in", "drop.floor_marks": ["13 5/8 in"]}])] = {}
+    windows: Annotated[list[Window], Field(max_length=limits.MOST_WINDOWS)] = []
+    together: Annotated[dict[Name, Text], Field(max_length=limits.MOST_IN_LIST), BeforeValidator(_not_too_many)] = {}
 
 
-class JobBody(SpecBody):
-    """A spec or a job as TOML, and a form that is laid over it."""
+class AskedOfSpec(_Asked):
+    """A spec as text."""
 
-    form: Annotated[FormBody | None, Field(description="Left out: the text is taken as it is.")] = None
-
-    def asked(self) -> tuple[str, dict[str, Any] | None]:
-        """The text, and the form as plain data."""
-        return self.spec, self.form.model_dump(by_alias=True) if self.form else None
+    spec: Annotated[str, Field(max_length=limits.MOST_TEXT, description='TOML as it was opened; "" for a new one')]
 
 
-class PlanBody(JobBody):
-    window: Annotated[int, Field(
-        ge=0, le=10_000, description="Of which window numbers and pictures are wanted, from 0.")] = 0
+class AskedOfForm(AskedOfSpec):
+    """A spec and the form that is laid over it."""
+
+    form: Annotated[Form | None, Field(description="null for the spec as it stands")] = None
+
+    @property
+    def typed(self) -> dict[str, Any] | None:
+        """The form as plain values."""
+        return None if self.form is None else self.form.model_dump(by_alias=True)
 
 
-class KitBody(JobBody):
-    despite_stops: Annotated[bool, Field(description="Make the kit even where the plan says stop.")] = False
+class AskedOfPlan(AskedOfForm):
+    """A spec and a form, to be worked out."""
+
+    window: Annotated[
+        int, Field(ge=0, lt=limits.MOST_WINDOWS, description="Whose numbers and pictures are wanted, from 0")
+    ] = 0
 
 
-class SheetBody(KitBody):
-    page: Annotated[int, Field(ge=1, le=100_000)]
-    width: Annotated[int, Field(ge=50, le=WIDEST, description="Pixels.")] = 1200
+class AskedOfSheets(AskedOfForm):
+    """A spec and a form, to be made into a kit."""
+
+    despite_stops: Annotated[bool, Field(description="Make it even where the plan says stop")] = False
 
 
-class FileBody(KitBody):
-    file: Annotated[str | None, StringConstraints(max_length=200), Field(
-        description="One file of the kit by its name; left out: all of them and the spec, in a zip.")] = None
+class AskedOfSheet(AskedOfSheets):
+    """One sheet of the kit, as a picture."""
+
+    page: Annotated[int, Field(ge=1, le=limits.MOST_PAGES)]
+    width: Annotated[int, Field(ge=limits.LEAST_PIXELS, le=limits.MOST_PIXELS, description="Of the picture, in pixels")]
 
 
-class FaultAnswer(BaseModel):
-    """One thing wrong: the same field names and words as on the command line."""
+class AskedOfKit(AskedOfSheets):
+    """A file of the kit."""
 
-    field: Annotated[str, Field(description="As it stands in the file, panel.width; empty where none is to blame.")]
-    read: Annotated[str, Field(description="What was read there; empty where nothing was.")]
-    right: Annotated[str, Field(description="What is wrong, and what would be right.")]
+    file: Annotated[Name | None, Field(description="Its name; null for all of them and the spec, in a zip")] = None
 
 
-class Faults(BaseModel):
-    """Everything that is wrong."""
+class FaultTold(BaseModel):
+    """One thing that is wrong: where, what was read, what would be right."""
 
-    faults: list[FaultAnswer]
-    understood: dict[str, str] = {}
-    stops: Annotated[list[str], Field(description="What the plan says stop to; the faults are then none.")] = []
-
-
-class FormAnswer(BaseModel):
-    form: dict[str, Any]
+    field: Annotated[str, Field(description='As it stands in the file, `panel.width`; "" where none is to blame')]
+    read: str
+    right: str
 
 
-class SpecAnswer(BaseModel):
-    spec: Annotated[str, Field(description="The text to be saved.")]
+class Refused(BaseModel):
+    """Why there is no other answer."""
+
+    faults: list[FaultTold]
 
 
-class NumberAnswer(BaseModel):
+class WrongSpec(Refused):
+    """What is wrong with a spec, or what its plan stops at."""
+
+    understood: Annotated[dict[str, str], Field(description="What each length was read as, by field")] = {}
+    stops: list[str] = []
+
+
+class FieldsTold(BaseModel):
+    """Every field of a spec, in the groups and the order in which things are measured."""
+
+    groups: list[dict[str, Any]]
+    fields: dict[str, dict[str, Any]]
+    papers: list[str]
+    lines: Annotated[dict[str, str], Field(description="What panels can hang to, and what each is called")]
+    of_the_kit: Annotated[list[str], Field(description="What a kit has one of: never a window's own")]
+    of_a_window: list[str]
+    limits: dict[str, int]
+    start: Annotated[dict[str, Form], Field(description="The form of a new spec, by its units")]
+    example: Annotated[dict[str, Form], Field(description="A form filled with a sample job, by its units")]
+    version: str
+
+
+class GuideTold(BaseModel):
+    """A picture of what fields measure, as a tree of SVG elements: a name, attributes, and what is in it."""
+
+    title: str
+    spoken: str
+    picture: list[Any]
+
+
+class FormTold(BaseModel):
+    """A spec as a form has it."""
+
+    form: Form
+
+
+class SpecTold(BaseModel):
+    """The text of a spec, to be kept."""
+
+    spec: str
+
+
+class NumberTold(BaseModel):
+    """A number and how it came about."""
+
     label: str
     value: str
     working: str
 
 
-class SectionAnswer(BaseModel):
+class SectionTold(BaseModel):
+    """Numbers that belong together."""
+
     title: str
-    rows: list[NumberAnswer]
+    rows: list[NumberTold]
 
 
-class NoticeAnswer(BaseModel):
+class NoticeTold(BaseModel):
+    """Something to know, to heed, or to stop at."""
+
     code: str
-    level: str
+    level: Literal["note", "warning", "stop"]
     text: str
 
 
-class PictureAnswer(BaseModel):
-    title: str
-    spoken: Annotated[str, Field(description="What it shows, for who cannot see it.")]
+class PictureTold(GuideTold):
+    """A picture of the job."""
+
     scale: str
-    picture: Annotated[list[Any], Field(description='SVG as nested lists: ["g", {attributes}, child, ...].')]
 
 
-class PlanAnswer(BaseModel):
-    """Everything that was worked out."""
+class PlanTold(BaseModel):
+    """The job worked out."""
 
-    understood: Annotated[dict[str, str], Field(description="What was understood, by field.")]
-    plan: Annotated[dict[str, Any], Field(description="plan.json, as the command line prints it.")]
+    understood: Annotated[dict[str, str], Field(description="What each length was read as, by field")]
+    plan: Annotated[dict[str, Any], Field(description="As `templategen plan --json` prints it")]
     in_short: str
-    numbers: list[SectionAnswer]
-    notices: list[NoticeAnswer]
-    pictures: list[PictureAnswer]
-    parts: Annotated[list[list[str]], Field(description="Windows whose panels are made alike, by name.")]
+    numbers: list[SectionTold]
+    notices: list[NoticeTold]
+    pictures: list[PictureTold]
+    parts: Annotated[list[list[str]], Field(description="Windows whose panels are made alike, by name")]
     stopped: bool
 
 
-class PageAnswer(BaseModel):
+class PageTold(BaseModel):
+    """A sheet of a kit, small."""
+
     page: int
     holds: list[str]
     width_mm: float
     height_mm: float
-    png: Annotated[str, Field(description="A small picture, in Base64.")]
+    png: Annotated[str, Field(description="A picture in base64")]
 
 
-class FileAnswer(BaseModel):
+class FileTold(BaseModel):
+    """A file of a kit."""
+
     name: str
     size: int
     what: str
 
 
-class SheetsAnswer(BaseModel):
-    """The sheets as they will print."""
+class SheetsTold(BaseModel):
+    """A kit on paper."""
 
     paper: str
     count: int
     said: str
     told: list[str]
     correction: str
+    pages: list[PageTold]
+    files: list[FileTold]
     fingerprint: str
-    pages: list[PageAnswer]
-    files: list[FileAnswer]

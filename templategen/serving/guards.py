@@ -1,178 +1,172 @@
-"""Who may ask, and how much: everything that is settled before a request is read, and what every answer carries.
+"""Who may ask, and how much: what every request passes before anything is made of it, and what every answer bears.
 
-The page is for whoever sits at this machine. A site that the same browser has open must not reach it: not by asking
-across sites (Fetch Metadata, W3C; Origin, RFC 6454), nor by a name of its own that it points at this address (the Host
-header, RFC 9110, 7.2, is held against a list).
+The page is for the person at this machine. Any other page in the same browser can send requests here too, so a
+request is heard only where it calls this place by a name of its own and comes from this page or from nowhere.
 """
 
 from __future__ import annotations
 
-import ipaddress
-import re
+import asyncio
 import sys
-from collections.abc import Iterable, MutableMapping
-from typing import Any
+from http import HTTPStatus
 
-import anyio
+from starlette.datastructures import Headers, MutableHeaders
+from starlette.responses import Response
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
-from ..errors import Fault
-from .limits import COME_BACK, MOST_BODY, MOST_DRAINED, SECONDS_TO_SEND
-from .workers import Answer, Busy, refused
+from . import limits
+from .faults import JSON, one
+from .outcome import unforeseen
+from .places import Place
 
-POLICY = (
-    "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:; font-src 'self'; "
-    "connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'; "
-    "require-trusted-types-for 'script'; trusted-types 'none'"
+_NOTHING_OF = (
+    "accelerometer autoplay camera clipboard-read display-capture encrypted-media fullscreen geolocation gyroscope hid "
+    "idle-detection magnetometer microphone midi payment picture-in-picture publickey-credentials-get screen-wake-lock "
+    "serial usb xr-spatial-tracking"
 )
-"""Content Security Policy Level 3 and Trusted Types (W3C): nothing from elsewhere, and no text is ever made a script."""
 HEADERS = {
-    "content-security-policy": POLICY,
+    "content-security-policy": (
+        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' blob:; font-src 'self'; "
+        "connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'; "
+        "require-trusted-types-for 'script'; trusted-types 'none'"
+    ),
     "x-content-type-options": "nosniff",
     "referrer-policy": "no-referrer",
     "cross-origin-opener-policy": "same-origin",
     "cross-origin-resource-policy": "same-origin",
-    "permissions-policy": "camera=(), display-capture=(), geolocation=(), microphone=(), payment=(), usb=()",
+    "permissions-policy": ", ".join(f"{feature}=()" for feature in _NOTHING_OF.split()),
 }
-_LOOPBACK = ("localhost", "127.0.0.1", "[::1]")
-_HOST = re.compile(r"(?P<name>\[[0-9a-fA-F:.]+\]|[A-Za-z0-9.-]+)(:\d{1,5})?")
+"""What every answer bears. Whether and how long it may be kept, it says besides."""
+NO_STORE = {"cache-control": "no-store"}
 
 
-class Guards:
-    """Around the application: refuses what must not reach it, and adds to every answer what it must carry."""
+def guarded(app: ASGIApp, place: Place, body_seconds: float = limits.BODY_SECONDS) -> ASGIApp:
+    """``app``, served at ``place``, behind every guard."""
+    return Answered(Measured(Known(app, place), body_seconds))
 
-    def __init__(self, app: ASGIApp, addresses: Iterable[str] = ()) -> None:
-        """``addresses`` are those besides loopback on which the page was asked to be served."""
-        self._app = app
-        self._any = any(ipaddress.ip_address(address).is_unspecified for address in addresses)
-        self._names = {*_LOOPBACK, *map(_in_url, addresses)}
+
+class Answered:
+    """Every answer bears the headers; a fault of the program's own is an answer too, and one line of its log."""
+
+    def __init__(self, app: ASGIApp) -> None:
+        self.app = app
 
     async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
         if scope["type"] != "http":
-            await self._app(scope, receive, send)
+            await self.app(scope, receive, send)
             return
-        answering = _Answering(send, scope["path"].startswith("/api/"))
-        try:
-            refusal = self._refusal(scope)
-            body = b""
-            if refusal is None:
-                body, refusal = await _body(receive)
-            if refusal is not None:
-                await answering.answer(refusal, close=True)
-                return
-            await self._app(scope, _replay(body, receive), answering.send)
-        except Busy:
-            await answering.answer(refused(429, Fault("", "", "too much is asked at once; ask again in a moment")))
-        except ConnectionError:
-            pass  # whoever asked has gone
-        except Exception as error:
-            print(f"templategen serve: {type(error).__name__} at {scope['path'][:80]!r}", file=sys.stderr)
-            if not answering.begun:
-                await answering.answer(refused(500, Fault("", "", "the program failed at this; what is typed is kept")))
+        begun = False
 
-    def _refusal(self, scope: Scope) -> Answer | None:
-        headers: dict[str, list[str]] = {}
-        for name, value in scope["headers"]:
-            headers.setdefault(name.decode("latin-1"), []).append(value.decode("latin-1"))
-        hosts = headers.get("host", [])
-        if len(hosts) != 1 or not self._ours(hosts[0]):
-            return refused(421, Fault("Host", repr(hosts[0][:60]) if hosts else "", "this page is not served there"))
-        if headers.get("sec-fetch-site", ["none"])[0] not in ("none", "same-origin"):
-            return refused(403, Fault("", "", "other sites must not ask this page anything"))
-        origin = headers.get("origin")
-        if origin and origin != [f"http://{hosts[0]}"]:
-            return refused(403, Fault("Origin", repr(origin[0][:60]), "other sites must not ask this page anything"))
-        if scope["method"] == "POST":
-            kind = headers.get("content-type", [""])[0].partition(";")[0].strip().lower()
-            if kind != "application/json":
-                return refused(415, Fault("Content-Type", repr(kind[:60]), "write application/json"))
+        async def answer(message: Message) -> None:
+            nonlocal begun
+            if message["type"] == "http.response.start":
+                begun = True
+                headers = MutableHeaders(scope=message)
+                headers.update(HEADERS)
+                for name, value in NO_STORE.items():
+                    headers.setdefault(name, value)
+            await send(message)
+
+        try:
+            await self.app(scope, receive, answer)
+        except Exception as error:
+            made = unforeseen(f"{scope['method']} {scope['path'][:100]!r}: {type(error).__name__}: {error}")
+            print(f"templategen: {made.remark}", file=sys.stderr, flush=True)
+            if not begun:
+                await Response(made.body, made.status, media_type=made.media_type)(scope, receive, answer)
+
+
+class Measured:
+    """A body is read before anything else is done, up to a limit of its size and of the time it takes to come."""
+
+    def __init__(self, app: ASGIApp, seconds: float) -> None:
+        self.app, self.seconds = app, seconds
+
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
+        if scope["type"] != "http":
+            await self.app(scope, receive, send)
+            return
+        try:
+            async with asyncio.timeout(self.seconds):
+                body = await _body(receive, Headers(scope=scope))
+        except TimeoutError:
+            right = f"the request did not come in within {self.seconds:g} s"
+            await refused(HTTPStatus.REQUEST_TIMEOUT, right, connection="close")(scope, receive, send)
+            return
+        except _TooLarge:
+            right = f"this is more than {limits.MOST_BODY / 2**20:g} MiB, where a job takes a hundredth of that"
+            await refused(HTTPStatus.REQUEST_ENTITY_TOO_LARGE, right, connection="close")(scope, receive, send)
+            return
+        if body is None:
+            return  # the other side is gone
+        waiting: list[Message] = [{"type": "http.request", "body": body, "more_body": False}]
+
+        async def again() -> Message:
+            return waiting.pop() if waiting else await receive()
+
+        await self.app(scope, again, send)
+
+
+class _TooLarge(Exception):
+    """A body beyond the limit."""
+
+
+async def _body(receive: Receive, headers: Headers) -> bytes | None:
+    """The body; None where the other side went away before it was whole. Raises _TooLarge.
+
+    More than may be is read and thrown away, within reason: who is cut off while still sending does not get to read
+    the answer. Who asks beforehand, with "Expect", is told at once.
+    """
+    length = headers.get("content-length", "0")
+    declared = int(length) if length.isascii() and length.isdigit() and len(length) < 20 else limits.MOST_DRAINED
+    if declared > limits.MOST_BODY and "expect" in headers:
+        raise _TooLarge
+    parts, size, more = [], 0, True
+    while more and size < limits.MOST_DRAINED:
+        message = await receive()
+        if message["type"] != "http.request":
+            return None
+        part = message.get("body", b"")
+        size, more = size + len(part), message.get("more_body", False)
+        if size <= limits.MOST_BODY:
+            parts.append(part)
+        else:
+            parts.clear()
+    if size > limits.MOST_BODY:
+        raise _TooLarge
+    return b"".join(parts)
+
+
+class Known:
+    """A request that calls this place by another's name, or comes from another's page, is not heard."""
+
+    def __init__(self, app: ASGIApp, place: Place) -> None:
+        self.app, self.place = app, place
+
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
+        if scope["type"] == "http" and (refusal := self._refusal(scope["method"], Headers(scope=scope))):
+            await refusal(scope, receive, send)
+        else:
+            await self.app(scope, receive, send)
+
+    def _refusal(self, method: str, headers: Headers) -> Response | None:
+        hosts, origins = headers.getlist("host"), headers.getlist("origin")
+        if len(hosts) != 1 or not self.place.answers_to(hosts[0]):
+            right = f"this page goes by no such name; it is at {self.place.url}"
+            return refused(HTTPStatus.MISDIRECTED_REQUEST, right)
+        if any(origin.lower() != f"http://{hosts[0].lower()}" for origin in origins):
+            return refused(HTTPStatus.FORBIDDEN, "another page may not ask this one for anything")
+        if {"cross-site", "same-site"} & set(headers.getlist("sec-fetch-site")):
+            right = f"another page may not ask this one for anything; type {self.place.url} yourself"
+            return refused(HTTPStatus.FORBIDDEN, right)
+        kind = headers.get("content-type", "").split(";")[0].strip().lower()
+        if method == "POST" and kind != JSON:
+            return refused(HTTPStatus.UNSUPPORTED_MEDIA_TYPE, f"a request is JSON; send it as Content-Type: {JSON}")
         return None
 
-    def _ours(self, host: str) -> bool:
-        """Whether it is a name of this machine; its port may be another, where somebody forwards one."""
-        found = _HOST.fullmatch(host)
-        if found is None:
-            return False
-        name = found["name"].lower()
-        return name in self._names or (self._any and _is_address(name))
+
+def refused(status: HTTPStatus, right: str, **headers: str) -> Response:
+    """An answer that is a refusal, for one reason."""
+    return Response(one(right), status, headers, JSON)
 
 
-class _Answering:
-    """An answer on its way, with what every answer carries."""
-
-    def __init__(self, send: Send, data: bool) -> None:
-        self._send, self._data = send, data
-        self.begun = False
-
-    async def send(self, message: Message) -> None:
-        if message["type"] == "http.response.start":
-            self.begun = True
-            message = {**message, "headers": self._headers(message.get("headers", ()))}
-        await self._send(message)
-
-    async def answer(self, answer: Answer, *, close: bool = False) -> None:
-        headers = [
-            (b"content-type", answer.media_type.encode()), (b"content-length", str(len(answer.content)).encode()),
-        ]  # fmt: skip
-        if close:
-            headers.append((b"connection", b"close"))
-        if answer.status == 429:
-            headers.append((b"retry-after", str(COME_BACK).encode()))
-        await self.send({"type": "http.response.start", "status": answer.status, "headers": headers})
-        await self.send({"type": "http.response.body", "body": answer.content})
-
-    def _headers(self, given: Iterable[tuple[bytes, bytes]]) -> list[tuple[bytes, bytes]]:
-        headers = list(given)
-        names = {name.lower() for name, _ in headers}
-        always = HEADERS | {"cache-control": "no-store" if self._data else "no-cache"}
-        return headers + [(n.encode(), v.encode()) for n, v in always.items() if n.encode() not in names]
-
-
-async def _body(receive: Receive) -> tuple[bytes, Answer | None]:
-    """What was sent with the request; or why it is not taken."""
-    parts: list[bytes] = []
-    size, more = 0, True
-    try:
-        with anyio.fail_after(SECONDS_TO_SEND):
-            while more and size <= MOST_DRAINED:
-                message = await receive()
-                if message["type"] == "http.disconnect":
-                    raise ConnectionError
-                part = message.get("body", b"")
-                size += len(part)
-                more = message.get("more_body", False)
-                if size <= MOST_BODY:
-                    parts.append(part)
-    except TimeoutError:
-        return b"", refused(408, Fault("", "", f"what was sent took more than {SECONDS_TO_SEND:.0f} s to arrive"))
-    if size > MOST_BODY:
-        right = f"more than {MOST_BODY // 2**10} KiB; a spec is a page or two: is this the file?"
-        return b"", refused(413, Fault("", "", right))
-    return b"".join(parts), None
-
-
-def _replay(body: bytes, receive: Receive) -> Receive:
-    """The body once more, for the application; then whatever comes after it."""
-    sent = False
-
-    async def replayed() -> MutableMapping[str, Any]:
-        nonlocal sent
-        if sent:
-            return await receive()
-        sent = True
-        return {"type": "http.request", "body": body, "more_body": False}
-
-    return replayed
-
-
-def _in_url(address: str) -> str:
-    """An address as it stands in a URL."""
-    return f"[{address}]" if ":" in address else address
-
-
-def _is_address(name: str) -> bool:
-    try:
-        ipaddress.ip_address(name.strip("[]"))
-    except ValueError:
-        return False
-    return True

@@ -1,132 +1,187 @@
-"""The server's process: its socket, its start, its end."""
+"""The server from its start to its end: a port, a word to whoever started it, and nothing left when it stops."""
 
 from __future__ import annotations
 
 import errno
 import gc
-import ipaddress
+import os
 import signal
 import socket
+import threading
 import webbrowser
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
-
-import uvicorn
+from ipaddress import ip_address
+from types import FrameType
 
 from ..errors import Fault, Refusal
+from . import limits
+from .places import Place
 
-PORT = 8630
-"""Our choice: none that IANA has given to a service."""
-LOOPBACK = "127.0.0.1"
-NEXT = 100
-"""Ports that are tried after one that is taken."""
-SECONDS_TO_END = 2
-"""For what is being answered when the server is told to stop."""
-
-
-class PortTaken(OSError):
-    """Another program has the port."""
-
-    def __init__(self, port: int, last: int | None = None) -> None:
-        which = f"port {port} is" if last is None else f"ports {port} to {last} are"
-        super().__init__(
-            errno.EADDRINUSE,
-            "taken by another program; name another with --port"
-            + ("" if last else ", or say --next-port to take the next free one"),
-        )
-        self.filename = f"{which.removesuffix(' is').removesuffix(' are')}"
+ADDRESS, PORT = "127.0.0.1", 8630
+"""Where the page is unless another place is named. The port is our choice: none that is registered with IANA."""
+MOST_PORT = 65535
+NEXT_PORTS = 100
+"""So many ports after a taken one are tried where the next free one will do."""
+_BACKLOG = 128
 
 
-def faults_in(port: int, address: str) -> list[Fault]:
-    """What is wrong with where the page is to be served."""
-    faults = []
-    if not 0 <= port <= 65535:
-        faults.append(Fault("--port", str(port), "no such port; write one from 1 to 65535, or 0 for any that is free"))
-    try:
-        ipaddress.ip_address(address)
-    except ValueError:
-        faults.append(Fault("--address", repr(address[:60]), "no address; write one in figures, such as 192.168.1.20"))
-    return faults
+class PortTaken(Exception):
+    """Another program listens where the page was to be. The message says what to do."""
 
 
-def serve(
-    port: int = PORT, address: str = LOOPBACK, *, next_port: bool = False, browser: bool = True,
-    say: Callable[[str], None] = print, warn: Callable[[str], None] = print,
-) -> None:  # fmt: skip
-    """Serves the page until it is told to stop.
+def read_port(typed: str) -> int:
+    """The port that somebody typed. Raises Refusal."""
+    if typed.isascii() and typed.isdigit() and len(typed) < 10 and int(typed) <= MOST_PORT:
+        return int(typed)
+    right = f"a port is a whole number from 1 to {MOST_PORT}, or 0 for any that is free"
+    raise Refusal(Fault("--port", repr(typed), right))
 
-    ``say`` tells where it is, once it is there; ``warn`` who can reach it besides this machine. Raises Refusal for a
-    port or an address that there is none of, PortTaken, and OSError where the system refuses.
+
+def listening(address: str, port: int, next_port: bool = False) -> socket.socket:
+    """A socket that listens at ``address``, at ``port`` or, with ``next_port``, at the first free one from there on.
+
+    Raises Refusal where this machine has no such address, PortTaken, and OSError where the system will not have it.
     """
-    if faults := faults_in(port, address):
-        raise Refusal(*faults)
-    from .app import application
-
-    at = ipaddress.ip_address(address)
-    listening = _listening(port, str(at), NEXT if next_port else 0)
-    port = listening.getsockname()[1]
-    if not at.is_loopback:
-        warn(
-            f"anybody who reaches {at} can open this page and make kits on this machine; "
-            "what you type goes over the network unencrypted. Leave --address out to serve this machine alone."
-        )
-    host = LOOPBACK if at.is_unspecified else f"[{at}]" if at.version == 6 else str(at)
-    url = f"http://{host}:{port}/"
-    gc.enable()  # which a command that lives a moment has no use for
-    config = uvicorn.Config(
-        application(() if at.is_loopback else (str(at),)), http="h11", loop="asyncio", lifespan="on", log_config=None,
-        access_log=False, server_header=False, date_header=True, proxy_headers=False, limit_concurrency=400,
-        backlog=256, timeout_keep_alive=20, timeout_graceful_shutdown=SECONDS_TO_END,
-        h11_max_incomplete_event_size=16 * 1024,
-    )  # fmt: skip
-    server = _Server(config, lambda: _ready(url, browser, say))
-    server.run(sockets=[listening])
-
-
-def _ready(url: str, browser: bool, say: Callable[[str], None]) -> None:
-    say(f"The page is at {url}")
-    say("It is for this machine alone and keeps nothing; press Ctrl and C to stop it." if "127.0.0.1" in url
-        else "Press Ctrl and C to stop it.")  # fmt: skip
-    if browser:
-        webbrowser.open(url)
-
-
-class _Server(uvicorn.Server):
-    """Says when it is there."""
-
-    def __init__(self, config: uvicorn.Config, ready: Callable[[], None]) -> None:
-        super().__init__(config)
-        self._ready = ready
-
-    @contextmanager
-    def capture_signals(self) -> Iterator[None]:
-        """Ctrl and C, or being told to stop, is how it is meant to end: nothing is raised once it has ended."""
-        before = {each: signal.signal(each, self.handle_exit) for each in (signal.SIGINT, signal.SIGTERM)}
+    try:
+        family, _, _, _, where = socket.getaddrinfo(address, 0, type=socket.SOCK_STREAM, flags=socket.AI_PASSIVE)[0]
+    except (OSError, UnicodeError):
+        raise _no_address(address) from None
+    last = min(port + NEXT_PORTS, MOST_PORT) if next_port and port else port
+    for each in range(port, last + 1):
+        # Named as TCP, so that asyncio sends small answers at once and not 40 ms later (RFC 9293, 3.7.4, Nagle).
+        opened = socket.socket(family, socket.SOCK_STREAM, socket.IPPROTO_TCP)
         try:
-            yield
-        finally:
-            for each, handler in before.items():
-                signal.signal(each, handler)
-
-    async def startup(self, sockets: list[socket.socket] | None = None) -> None:
-        await super().startup(sockets)
-        if self.started:
-            self._ready()
-
-
-def _listening(port: int, address: str, more: int) -> socket.socket:
-    """A socket at ``port``, or at the first free one of as many ``more`` after it."""
-    family = socket.AF_INET6 if ":" in address else socket.AF_INET
-    for each in range(port, min(port + more, 65535) + 1):
-        made = socket.socket(family, socket.SOCK_STREAM)
-        made.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
-        try:
-            made.bind((address, each))
-            made.listen(256)
+            # Elsewhere than on POSIX systems this would let two programs have one port.
+            if os.name == "posix":
+                opened.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
+            opened.bind((where[0], each, *where[2:]))
+            opened.listen(_BACKLOG)
         except OSError as error:
-            made.close()
+            opened.close()
+            if error.errno == errno.EADDRNOTAVAIL:
+                raise _no_address(address) from None
             if error.errno != errno.EADDRINUSE:
-                raise
+                raise OSError(error.errno, error.strerror, f"port {each} at {address}") from None
         else:
-            return made
-    raise PortTaken(port, port + more if more else None)
+            return opened
+    if last > port:
+        raise PortTaken(f"ports {port} to {last} are all taken by other programs; name another with --port")
+    advice = "name another with --port, or say --next-port to take the next free one"
+    raise PortTaken(f"port {port} is taken by another program; {advice}")
+
+
+def _no_address(address: str) -> Refusal:
+    right = f"this machine has no such address; write one that it has, or leave it out for {ADDRESS}"
+    return Refusal(Fault("--address", repr(address[:100]), right))
+
+
+def warning(place: Place) -> str:
+    """What to know of a place that more than this machine can reach; "" of any other."""
+    if place.loopback:
+        return ""
+    try:
+        everywhere = ip_address(place.address).is_unspecified
+    except ValueError:
+        everywhere = False
+    where = "any network that this machine is in" if everywhere else f"any machine that can reach {place.address}"
+    return (
+        f"the page has no password: anybody on {where}, port {place.port}, can open it and have kits made here, and "
+        "what they and you type crosses that network unencrypted. Nothing that you type is kept here."
+    ).replace("anybody on any machine", "anybody at a machine")
+
+
+def serve(address: str, port: int, *, next_port: bool, browser: bool, say: Callable[[str], None],
+          warn: Callable[[str], None]) -> None:  # fmt: skip
+    """Serves the page until Ctrl-C or SIGTERM. ``say`` is told where it is, as soon as it is there.
+
+    Raises what ``listening`` does.
+    """
+    with _stoppable() as stopping, listening(address, port, next_port) as opened:
+        place = Place(address, opened.getsockname()[1])
+        warn(warning(place))
+        # The command that this is one of lives a moment and looks for no garbage; a server must.
+        gc.enable()
+
+        def ready() -> None:
+            say(f"The page is at {place.url} – stop it with Ctrl-C.")
+            if browser:
+                threading.Thread(target=_open_browser, args=(place.url,), daemon=True).start()
+
+        _run(place, opened, ready, stopping)
+
+
+@contextmanager
+def _stoppable() -> Iterator[list[Callable[[], None]]]:
+    """Ctrl-C and SIGTERM call what is in the list; before there is anything in it they end the program as they should.
+
+    Uvicorn would raise the signal once more after it has stopped, and so end with a status of failure.
+    """
+    stopping: list[Callable[[], None]] = []
+
+    def stop(_number: int, _frame: FrameType | None) -> None:
+        if not stopping:
+            raise SystemExit(0)
+        for each in stopping:
+            each()
+
+    before = {number: signal.signal(number, stop) for number in (signal.SIGINT, signal.SIGTERM)}
+    try:
+        yield stopping
+    finally:
+        for number, handler in before.items():
+            signal.signal(number, handler)
+
+
+def _run(place: Place, opened: socket.socket, ready: Callable[[], None], stopping: list[Callable[[], None]]) -> None:
+    import uvicorn
+
+    from .app import application
+    from .protocol import Protocol
+
+    class Server(uvicorn.Server):
+        """Says when it answers, and leaves signals to whoever started it."""
+
+        async def startup(self, sockets: list[socket.socket] | None = None) -> None:
+            await super().startup(sockets)
+            if self.started and not self.should_exit:
+                ready()
+
+        @contextmanager
+        def capture_signals(self) -> Iterator[None]:
+            yield
+
+    server = Server(
+        uvicorn.Config(
+            application(place),
+            http=Protocol,
+            ws="none",
+            loop="asyncio",
+            lifespan="on",
+            log_config=None,
+            log_level="critical",
+            access_log=False,
+            server_header=False,
+            proxy_headers=False,
+            backlog=_BACKLOG,
+            timeout_keep_alive=limits.IDLE_SECONDS,
+            timeout_graceful_shutdown=limits.STOP_SECONDS,
+            h11_max_incomplete_event_size=limits.MOST_HEAD,
+        )
+    )
+
+    def stop() -> None:
+        server.should_exit = True
+
+    stopping.append(stop)
+    server.run([opened])
+
+
+def _open_browser(url: str) -> None:
+    """Opens the page, where there is a browser with a window of its own: one in this terminal would take it over."""
+    try:
+        browser = webbrowser.get()
+        if type(browser) is not webbrowser.GenericBrowser:
+            browser.open(url)
+    except webbrowser.Error:
+        pass  # the address has been said

@@ -1,46 +1,53 @@
-"""What the browser gets besides answers: the page's own files and the type family, from a table made at the start."""
+"""What the browser gets as it is: the page and the type it is set in, all found when the server starts."""
 
 from __future__ import annotations
 
-import hashlib
-from collections.abc import Iterator
 from dataclasses import dataclass
+from hashlib import sha256
 from pathlib import Path
 
-from ..drawing.faces import face
+from starlette.requests import Request
+from starlette.responses import Response
 
 _PAGE = Path(__file__).resolve().parent.parent / "page"
 _TYPES = {
-    ".html": "text/html; charset=utf-8", ".css": "text/css; charset=utf-8", ".js": "text/javascript; charset=utf-8",
-    ".svg": "image/svg+xml", ".ttf": "font/ttf",
-}  # fmt: skip
+    ".html": "text/html; charset=utf-8",
+    ".css": "text/css; charset=utf-8",
+    ".js": "text/javascript; charset=utf-8",
+    ".svg": "image/svg+xml",
+    ".png": "image/png",
+    ".ttf": "font/ttf",
+}
+"""Kinds of files that are served; any other beside them is not."""
 
 
 @dataclass(frozen=True, slots=True)
 class File:
-    """One file, as it is sent."""
+    """A file as it is served."""
 
-    content: bytes
+    body: bytes
     media_type: str
-    tag: str
-    """Of its content, so that a browser that has it already is not sent it again (RFC 9110, 8.8.3)."""
+
+    @property
+    def etag(self) -> str:
+        return f'"{sha256(self.body).hexdigest()[:20]}"'
+
+    def answer(self, request: Request) -> Response:
+        """The file; or that it is still what the browser has kept of it."""
+        headers = {"etag": self.etag, "cache-control": "no-cache"}
+        known = [each.strip().removeprefix("W/") for each in request.headers.get("if-none-match", "").split(",")]
+        if self.etag in known or "*" in known:
+            return Response(status_code=304, headers=headers)
+        return Response(self.body, headers=headers, media_type=self.media_type)
 
 
 def files() -> dict[str, File]:
-    """Every file by the path of its URL. No path is ever made of what is asked."""
-    return dict(_files())
+    """Every file that is served, by its path."""
+    from ..drawing.faces import face
 
-
-def _files() -> Iterator[tuple[str, File]]:
-    yield "/", _file(_PAGE / "index.html")
-    for path in sorted(_PAGE.iterdir()):
-        if path.suffix in _TYPES and path.name != "index.html":
-            yield f"/page/{path.name}", _file(path)
-    for bold in (False, True):
-        path = face(bold).path
-        yield f"/fonts/{path.name}", _file(path)
-
-
-def _file(path: Path) -> File:
-    content = path.read_bytes()
-    return File(content, _TYPES[path.suffix], f'"{hashlib.sha256(content).hexdigest()[:24]}"')
+    found = {f"/page/{path.relative_to(_PAGE).as_posix()}": path for path in sorted(_PAGE.rglob("*"))}
+    found |= {f"/fonts/{path.name}": path for path in (face(False).path, face(True).path)}
+    table = {
+        name: File(path.read_bytes(), _TYPES[path.suffix]) for name, path in found.items() if path.suffix in _TYPES
+    }
+    return table | {"/": table["/page/index.html"]}
