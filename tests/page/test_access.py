@@ -18,7 +18,7 @@ from playwright.sync_api import Browser, Page, expect
 from .conftest import Served, visiting
 from .driving import EAST_WINDOW, fill, laid_out, open_spec, opened, worked_out
 
-SNAPSHOT = Path(__file__).with_name("as it is read out.txt")
+SNAPSHOT = Path(__file__).with_name("read-out.txt")
 
 
 def _empty(page: Page) -> None:
