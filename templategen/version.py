@@ -1,3 +1,3 @@
 """The program's version, which a kit's fingerprint holds too."""
 
-__version__ = "0.4.0"
+__version__ = "0.5.0"
