@@ -95,6 +95,8 @@ GROUPS = (
 
 WITH: Mapping[str, tuple[str, ...]] = MappingProxyType({
     "panel.top_turn": ("panel.casing",),
+    "drop.hung_by": ("drop.floor_marks",),
+    "drop.follows": ("drop.floor_marks",),
     "sides.cut_edge": ("sides.finished_width",),
     "sides.hem": ("sides.finished_width", "sides.split", "sides.mitre"),
     "sides.turn_under": ("sides.finished_width", "sides.split", "sides.mitre"),
