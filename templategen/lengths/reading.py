@@ -21,6 +21,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 from itertools import pairwise
 
 from ..errors import LengthError
@@ -46,6 +47,12 @@ def read_length(text: str, bare_unit: Unit | None = None) -> Length:
             f"{len(text)} characters, beginning “{text[:30]}”: a length has at most {LONGEST_TEXT}; write it "
             "as one number and its unit"
         )
+    return _read(text, bare_unit)
+
+
+@lru_cache(maxsize=1024)
+def _read(text: str, bare_unit: Unit | None) -> Length:
+    """Remembered: a form that is being filled in is read again, whole, at every key."""
     body = _REMARK.sub("", settle_characters(text))
     sign = _SIGNS.get(body[:1])
     if sign is not None:
