@@ -36,6 +36,8 @@ Values = Annotated[
 
 
 class _Asked(BaseModel):
+    """What is asked: nothing is taken for something else, and nothing unknown is taken."""
+
     model_config = ConfigDict(strict=True, extra="forbid")
 
 
