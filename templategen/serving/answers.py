@@ -35,7 +35,7 @@ from .seeing import png, pngs
 
 WIDE, SIZE, TALLEST = 104.0, 9.5, 62.0
 """A live picture's width and height in mm and its type in points: our choice, read at the width of half a screen."""
-THUMB = 220
+THUMB = 320
 """Pixels that a small picture of a sheet is wide."""
 SPEC_FILE = "spec.toml"
 _WHAT = {
