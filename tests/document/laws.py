@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator, Sequence
+
+import numpy as np
 
 from templategen.document.setting import Setting
 from templategen.document.shapes import meets_line, meets_ring
@@ -15,12 +17,27 @@ GAP = 0.25
 def touching(items: Iterable[Item]) -> list[str]:
     """Words that touch other words, a line or a filled shape."""
     items = list(items)
-    texts = [(item.text, item.bounds) for item in items if isinstance(item, Text)]
+    boxes = [item.bounds for item in items]
+    texts = [i for i, item in enumerate(items) if isinstance(item, Text)]
     found = []
-    for i, (text, box) in enumerate(texts):
-        found += [f"{text!r} and {other!r}" for other, there in texts[i + 1 :] if box.meets(there, GAP)]
-        found += [f"{text!r} and {item}" for item in items if not isinstance(item, Text) and _meets(box, item)]
+    for i, near in meeting(texts, boxes, GAP):
+        text = items[i]
+        assert isinstance(text, Text)
+        for other in (items[j] for j in near if j > i or not isinstance(items[j], Text)):
+            if isinstance(other, Text):
+                found.append(f"{text.text!r} and {other.text!r}")
+            elif _meets(boxes[i], other):
+                found.append(f"{text.text!r} and {other}")
     return found
+
+
+def meeting(some: Sequence[int], boxes: Sequence[Bounds], gap: float) -> Iterator[tuple[int, list[int]]]:
+    """For each of ``some`` boxes, by number, those that it meets or comes nearer to than ``gap``: all at once."""
+    left, bottom, right, top = np.array(boxes, float).reshape(-1, 4).T
+    for i in some:
+        box = boxes[i]
+        met = (left < box.right + gap) & (right > box.left - gap) & (bottom < box.top + gap) & (top > box.bottom - gap)
+        yield i, [int(j) for j in np.flatnonzero(met) if j != i]
 
 
 def _meets(box: Bounds, item: Item) -> bool:

@@ -18,25 +18,17 @@ DPI = 80
 GREYS = 8
 
 
-def make_example(name: str) -> dict[str, bytes]:
-    """kit.pdf and page-1.png, page-2.png ... of the example called ``name``."""
+def make_example(name: str) -> tuple[bytes, dict[str, Image.Image]]:
+    """kit.pdf of the example called ``name``; and page-1.png, page-2.png ..., of few greys, drawn by PDFium."""
     _, files = kit_files(plan_for(read_spec_or_job((EXAMPLES / name / "spec.toml").read_text(encoding="utf-8"))))
     pdf = files["kit.pdf"]
-    return {"kit.pdf": pdf} | {f"page-{n}.png": picture for n, picture in enumerate(_pictures(pdf), 1)}
-
-
-def _pictures(pdf: bytes) -> list[bytes]:
-    """Each page as a small PNG, drawn by PDFium."""
     with pypdfium2.PdfDocument(pdf) as document:
         pages = [page.render(scale=DPI / 72, grayscale=True).to_pil() for page in document]
-    pictures = []
-    for page in pages:
-        picture = BytesIO()
-        page.quantize(GREYS).save(picture, "PNG", optimize=True)
-        pictures.append(picture.getvalue())
-    return pictures
+    return pdf, {f"page-{n}.png": page.quantize(GREYS) for n, page in enumerate(pages, 1)}
 
 
-def darkness(picture: bytes) -> Image.Image:
-    """A picture as greys, to be compared point by point."""
-    return Image.open(BytesIO(picture)).convert("L")
+def as_png(page: Image.Image) -> bytes:
+    """A picture as a file that is as small as can be."""
+    picture = BytesIO()
+    page.save(picture, "PNG", optimize=True)
+    return picture.getvalue()

@@ -7,12 +7,13 @@ import os
 import subprocess
 import sys
 from collections.abc import Callable
+from functools import cache
 from pathlib import Path
 from typing import Any
 
 import pytest
 
-from templategen import make_plan, read_spec
+from templategen import Options, kit_files, make_plan, read_spec
 from templategen.papers import CATALOGUE, FAMILIES
 
 from .running import Run
@@ -181,8 +182,9 @@ def _placed(folder: Path) -> dict[str, object]:
 
 def test_a_strip_made_the_other_way_does_not_stay_beside_the_new_one(run: Run, tmp_path: Path) -> None:
     (tmp_path / "half-strip-notes.svg").write_text("mine")
-    assert run("make", EXAMPLE, "--out", tmp_path, "--strips", "2")[0] == 0
-    assert run("make", EXAMPLE, "--out", tmp_path, "--half-strip")[0] == 0
+    only = ("make", EXAMPLE, "--out", tmp_path, "--only", "spacing strip")
+    assert run(*only, "--strips", "2")[0] == 0
+    assert run(*only, "--half-strip")[0] == 0
     assert {path.name for path in tmp_path.glob("*strip*.svg")} == {"half-strip.svg", "half-strip-notes.svg"}
     assert run("make", EXAMPLE, "--out", tmp_path)[0] == 0
     assert {path.name for path in tmp_path.glob("*strip*.svg")} == {"spacing-strip.svg", "half-strip-notes.svg"}
@@ -252,6 +254,12 @@ def test_a_pdf_that_is_no_kit_is_refused(run: Run, tmp_path: Path, content: byte
     assert len(err.splitlines()) == 1
 
 
+@cache
+def _cut_gauge() -> bytes:
+    """kit.pdf of the example's cut gauge alone."""
+    return kit_files(make_plan(read_spec(EXAMPLE.read_text())), Options(only=("cut gauge",)))[1]["kit.pdf"]
+
+
 @pytest.mark.parametrize(
     "options",
     [
@@ -264,7 +272,7 @@ def test_a_pdf_that_is_no_kit_is_refused(run: Run, tmp_path: Path, content: byte
 def test_a_kit_whose_attachment_was_tampered_with_is_refused(run: Run, tmp_path: Path, options: str) -> None:
     import pikepdf
 
-    assert run("make", EXAMPLE, "--out", tmp_path, "--only", "cut gauge")[0] == 0
+    (tmp_path / "kit.pdf").write_bytes(_cut_gauge())
     with pikepdf.open(tmp_path / "kit.pdf", allow_overwriting_input=True) as kit:
         kit.attachments["make.json"] = pikepdf.AttachedFileSpec(kit, options.encode(), filename="make.json")
         kit.save()

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import re
 import shlex
+from functools import cache
 from hashlib import sha256
 from io import BytesIO
 from pathlib import Path
@@ -14,7 +15,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from pypdf import PdfReader
 
-from templategen import Options, kit_files, make_plan, read_spec
+from templategen import Options, kit_files, make_kit, make_plan, read_spec
 from templategen.bars import Reading, Readings
 from templategen.fingerprint import faults_in_fingerprint, fingerprint_of, read_fingerprint, written
 from templategen.lengths import millimetres
@@ -32,8 +33,12 @@ TEXT = EXAMPLE.read_text()
 LIBRARY = ROOT / "tests" / "jobs" / "library.toml"
 
 
-def made(text: str, options: Options | None = None) -> str:
-    return kit_files(plan_for(read_spec_or_job(text)), options)[0].fingerprint
+def made_anew(text: str, options: Options | None = None) -> str:
+    """The fingerprint of the kit."""
+    return make_kit(plan_for(read_spec_or_job(text)), options).fingerprint
+
+
+made = cache(made_anew)
 
 
 def carried_in(pdf: bytes) -> dict[str, str]:
@@ -53,7 +58,7 @@ def test_eight_digits_of_sha_256_of_what_the_kit_carries() -> None:
 
 def test_the_same_spec_options_and_version_have_the_same_fingerprint() -> None:
     options = Options("a4", ("cut gauge",), half_strip=True)
-    assert made(TEXT, options) == made(TEXT, options) != made(TEXT)
+    assert made_anew(TEXT, options) == made_anew(TEXT, options) != made(TEXT)
 
 
 def test_passing_a_stop_makes_no_other_kit() -> None:

@@ -38,9 +38,8 @@ def _job(width: int, count: int, paper: str) -> str:
 
 
 def _kit(text: str, paper: str = "") -> Kit:
-    """A whole kit; on paper that takes no card, of what it takes."""
-    only = ("print check", "work order", "spacing strip", "loop ladder") if paper == "150 x 150 mm" else ()
-    return make_kit(make_plan(read_spec(text)), Options(only=only, despite_stops=True))
+    """A kit of all templates with a page of words; on paper that takes no card, of what it takes."""
+    return kit_of(text, only=("spacing strip", "loop ladder") if paper == "150 x 150 mm" else ())
 
 
 def _checks(kit: Kit) -> list[Sheet]:
@@ -70,7 +69,7 @@ def _said(sheet: Sheet) -> list[str]:
 
 @pytest.mark.parametrize("name", ["letter", "a4"])
 def test_an_ordinary_kit_has_it_all_on_one_sheet(name: str) -> None:
-    kit = _kit(_job(54, 9, PAPERS[name]), name)
+    kit = make_kit(make_plan(read_spec(_job(54, 9, PAPERS[name]))))
     (first,) = _checks(kit)
     assert first is kit.sheets[0] and kit.sheets[1].holds == (WORDS,)
     said = _said(first)

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from templategen.document.shapes import meets_line, meets_ring
 from templategen.drawing import USUAL, Bounds, Item, Line, LineType, Look, Ring, Text
 from templategen.layout import Kit, Placed, Sheet
+from tests.document.laws import meeting
 
 _TOUCH = 0.05
 """By how much boxes may overlap before it counts, in mm: less than can be seen."""
@@ -126,11 +127,11 @@ def crossed(kit: Kit) -> Iterator[str]:
     """Words that run into other words, or that a line, a ring or an arrow runs through."""
     for sheet in kit.sheets:
         items = lying_on(sheet, kit.look)
-        words = [each for each in items if isinstance(each.item, Text)]
-        for i, word in enumerate(words):
-            for other in [*words[i + 1 :], *(each for each in items if not isinstance(each.item, Text))]:
-                if word.box.meets(other.box, -_TOUCH) and _runs_through(word.box, other):
-                    yield f"page {sheet.number}: {word} meets {other}"
+        words = [i for i, each in enumerate(items) if isinstance(each.item, Text)]
+        for i, near in meeting(words, [each.box for each in items], -_TOUCH):
+            for other in (items[j] for j in near if j > i or not isinstance(items[j].item, Text)):
+                if _runs_through(items[i].box, other):
+                    yield f"page {sheet.number}: {items[i]} meets {other}"
 
 
 def _runs_through(box: Bounds, other: Lying) -> bool:

@@ -13,7 +13,7 @@ from functools import cached_property
 
 import numpy as np
 
-from .seeing import CutOut, Stroke, registration_marks
+from .seeing import CutOut, Stroke, registration_marks, upside_down
 
 _SAME_TOOTH = 0.3
 _SAME_SPAN = 0.1
@@ -138,8 +138,7 @@ class Paper:
 
     def turned_about(self) -> Paper:
         """The same piece, laid upside down."""
-        ink = np.ascontiguousarray(self.picture.ink[::-1, ::-1])
-        return Paper(replace(self.piece, picture=replace(self.picture, ink=ink), datum_above=self.inward < 0))
+        return Paper(replace(self.piece, picture=upside_down(self.picture), datum_above=self.inward < 0))
 
     @cached_property
     def pairs(self) -> tuple[Pair | None, Pair | None]:

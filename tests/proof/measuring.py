@@ -18,7 +18,7 @@ from templategen.drawing import LineType
 
 from .joining import Paper, Taped, tape_together
 from .kits import Made, Panel, loop_positions, made, millimetres
-from .seeing import Pages, Picture, Stroke, cut_out, cut_out_bar
+from .seeing import Pages, Picture, Stroke, cut_out
 
 STRIP = (2.0, 7.0)
 """Where on the spacing strip marks are looked for, in mm inward from the datum edge."""
@@ -87,9 +87,9 @@ def heap_of(
     heap: list[Paper] = []
     bars = []
     for number in range(1, len(pages) + 1):
-        page = pages.page(number)
-        heap += [Paper(cut_out(page, piece, by_eye)) for piece in record["pieces"] if piece["page"] == number]
-        bars += [bar_lengths(cut_out_bar(page, bar)) for bar in record["bars"] if bar["page"] == number]
+        on_it = [piece for piece in record["pieces"] if piece["page"] == number]
+        heap += [Paper(cut_out(pages.page(number), piece, by_eye)) for piece in on_it]
+        bars += [bar_lengths(pages.bar(number, bar)) for bar in record["bars"] if bar["page"] == number]
     pages.close()
     return [heap[i] for i in by_eye.permutation(len(heap))], bars
 
@@ -97,9 +97,8 @@ def heap_of(
 def read_bars(pdf: bytes, record: dict[str, Any], prints: tuple[float, float]) -> tuple[float, float]:
     """What the 100 mm bars of the first sheet measure, across and along, as a person reads them: one page printed."""
     pages = Pages(pdf, prints)
-    page = pages.page(1)
     across, along = (
-        bar_lengths(cut_out_bar(page, bar))[0] for bar in _as_printed(record, *prints)["bars"] if bar["page"] == 1
+        bar_lengths(pages.bar(1, bar))[0] for bar in _as_printed(record, *prints)["bars"] if bar["page"] == 1
     )
     pages.close()
     return across, along

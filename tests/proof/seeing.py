@@ -6,8 +6,9 @@ where on the paper serves as a pair of scissors and for nothing else.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import dataclass
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from math import ceil
 from typing import Any
 
 import cv2
@@ -19,6 +20,8 @@ DPI = 600
 MM_PER_INCH = 25.4
 _SPARE = 0.9
 """Around a piece that is cut out, in mm: pieces lie 2 mm apart."""
+_ROUND_A_BAR = (3.0, 3.0, 3.0, 3.0)
+"""Around a bar that is cut out, in mm."""
 _INK = 0.5
 """How dark a profile must be, from 0 to 1, to count as a stroke."""
 
@@ -115,18 +118,35 @@ class Pages:
         return len(self._document)
 
     def page(self, number: int) -> Picture:
-        """A page, counted from 1. PDFium stretches it to whole points, each way by itself: so is the scale."""
+        """A page, counted from 1."""
         if self._drawn is None or self._drawn[0] != number:
-            page = self._document[number - 1]
-            width, height = page.get_size()
-            ink = page.render(scale=DPI / 72, grayscale=True).to_numpy()
-            ink = 255 - ink.reshape(ink.shape[:2])
-            high, wide = ink.shape
-            across, along = self._prints
-            mm_x, mm_y = width / 72 * MM_PER_INCH / wide, height / 72 * MM_PER_INCH / high
-            picture = Picture(ink, mm_x * across, mm_y * along)
-            self._drawn = (number, picture)
+            self._drawn = (number, self._rendered(number))
         return self._drawn[1]
+
+    def bar(self, number: int, bar: dict[str, Any]) -> Picture:
+        """A bar of a page, cut out; no more of the page is rendered than that."""
+        if self._drawn is not None and self._drawn[0] == number:
+            return cut_out_bar(self._drawn[1], bar)
+        (wide, high), mm_x, mm_y = self._size(number)
+        left, top, right, bottom = _box(_ends(bar, high * mm_y), _ROUND_A_BAR)
+        (x1, x2), (y1, y2) = _limits(left / mm_x, right / mm_x, wide), _limits(top / mm_y, bottom / mm_y, high)
+        part = self._rendered(number, (x1, high - y2, wide - x2, y1))
+        return _turned(part) if _stands(bar) else part
+
+    def _rendered(self, number: int, without: tuple[int, int, int, int] = (0, 0, 0, 0)) -> Picture:
+        """A page, so many of its picture's points left off at the left, the bottom, the right and the top."""
+        # PDFium makes whole points of a number that is rounded up.
+        crop = tuple(max(0.0, points - 0.5) * 72 / DPI for points in without)
+        ink = self._document[number - 1].render(scale=DPI / 72, grayscale=True, crop=crop).to_numpy()
+        _, mm_x, mm_y = self._size(number)
+        return Picture(np.asarray(cv2.bitwise_not(ink.reshape(ink.shape[:2])), np.uint8), mm_x, mm_y)
+
+    def _size(self, number: int) -> tuple[tuple[int, int], float, float]:
+        """Of a page's picture, in points, and of a point in mm: PDFium stretches each way to whole points by itself."""
+        width, height = self._document[number - 1].get_size()
+        wide, high = ceil(width * (DPI / 72)), ceil(height * (DPI / 72))
+        across, along = self._prints
+        return (wide, high), width / 72 * MM_PER_INCH / wide * across, height / 72 * MM_PER_INCH / high * along
 
     def close(self) -> None:
         self._document.close()
@@ -145,18 +165,42 @@ def cut_out(page: Picture, piece: dict[str, Any], by_eye: np.random.Generator) -
 
 def cut_out_bar(page: Picture, bar: dict[str, Any]) -> Picture:
     """A bar with its ticks, turned to be read along."""
-    ends = [complex(x, page.height - y) for x, y in (bar["from"], bar["to"])]
-    return _region(page, (ends[0], ends[1]), [3.0] * 4, ends[0].real == ends[1].real)
+    return _region(page, _ends(bar, page.height), _ROUND_A_BAR, _stands(bar))
 
 
-def _region(page: Picture, corners: tuple[complex, complex], spare: list[float], turned: bool) -> Picture:
+def _ends(bar: dict[str, Any], height: float) -> tuple[complex, complex]:
+    """Of a bar, from the upper left corner of a page of this height."""
+    (x1, y1), (x2, y2) = bar["from"], bar["to"]
+    return complex(x1, height - y1), complex(x2, height - y2)
+
+
+def _stands(bar: dict[str, Any]) -> bool:
+    return bool(bar["from"][0] == bar["to"][0])
+
+
+def _region(page: Picture, corners: tuple[complex, complex], spare: Sequence[float], turned: bool) -> Picture:
     """The part of a page between two corners and a little more, a quarter turned clockwise or not."""
+    ink, _, _ = page.part(*_box(corners, spare))
+    part = replace(page, ink=ink)
+    return _turned(part) if turned else replace(part, ink=ink.copy())
+
+
+def _box(corners: tuple[complex, complex], spare: Sequence[float]) -> tuple[float, float, float, float]:
+    """From the left, the top, to the right and the bottom."""
     left, right = sorted(corner.real for corner in corners)
     top, bottom = sorted(corner.imag for corner in corners)
-    ink, _, _ = page.part(left - spare[0], top - spare[1], right + spare[2], bottom + spare[3])
-    if turned:
-        return Picture(np.rot90(ink, -1).copy(), page.mm_y, page.mm_x)
-    return Picture(ink.copy(), page.mm_x, page.mm_y)
+    return left - spare[0], top - spare[1], right + spare[2], bottom + spare[3]
+
+
+def _turned(picture: Picture) -> Picture:
+    """A quarter turned clockwise."""
+    ink = np.asarray(cv2.rotate(picture.ink, cv2.ROTATE_90_CLOCKWISE), np.uint8)
+    return Picture(ink, picture.mm_y, picture.mm_x)
+
+
+def upside_down(picture: Picture) -> Picture:
+    """Turned by half a turn."""
+    return replace(picture, ink=np.asarray(cv2.rotate(picture.ink, cv2.ROTATE_180), np.uint8))
 
 
 # Registration marks: a ring of 2.5 mm with a cross of 3.5 mm arms.

@@ -7,7 +7,6 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from functools import lru_cache
 
-import numpy as np
 import pytest
 
 from templategen import Options, kit_files, make_plan, read_spec
@@ -18,6 +17,7 @@ from templategen.writers.pdf import pdf
 from .joining import Lying, Paper, Taped
 from .kits import PANELS, Panel, loop_positions, millimetres, spec_text
 from .measuring import errors_at, is_mark, see
+from .seeing import upside_down
 
 HALVES = {
     name: PANELS[name]
@@ -67,8 +67,7 @@ def _turned(taped: Taped) -> Taped:
     papers, lying = [], []
     for paper, lies in zip(taped.papers[::-1], taped.lying[::-1], strict=True):
         picture = paper.picture
-        upside_down = replace(picture, ink=np.rot90(picture.ink, 2).copy())
-        papers.append(Paper(replace(paper.piece, picture=upside_down)))
+        papers.append(Paper(replace(paper.piece, picture=upside_down(picture))))
         lying.append(Lying(lies.turn, -lies.turn * complex(picture.width, picture.height) - lies.shift))
     # The paper that is the first now is what the others lie beside.
     first = lying[0]

@@ -15,7 +15,7 @@ from templategen.layout.joins import ARM, POINT, TOOTH
 from .joining import Lying, NoFit, beside
 from .kits import PANELS, Made, made
 from .measuring import Missing, Sight, bar_errors, see, sight, strip_errors
-from .redrawing import redrawn_pdf
+from .redrawing import seen_redrawn
 
 PANEL = PANELS["42 in, 4 loops, letter"]
 _TOO_FAR = 0.1
@@ -49,7 +49,7 @@ def _strip_is_true(seen: Sight) -> bool:
 
 
 def test_redrawing_alone_changes_nothing(kit: Made) -> None:
-    seen = see(redrawn_pdf(kit.kit, lambda placed, item: item), kit.record)
+    seen = seen_redrawn(kit, lambda placed, item: item)
     assert _worst(seen) <= _TOO_FAR
 
 
@@ -70,7 +70,7 @@ def test_one_mark_moved_by_three_tenths_of_a_millimetre_is_seen(kit: Made) -> No
             return replace(item, x1=item.x1 + 0.3, x2=item.x2 + 0.3)
         return item
 
-    seen = see(redrawn_pdf(kit.kit, move), kit.record)
+    seen = seen_redrawn(kit, move)
     errors = strip_errors(PANEL, seen.taped["spacing strip"])
     assert [error > _TOO_FAR for error in errors.marks] == [False, False, True, False]
 
@@ -81,7 +81,7 @@ def test_a_mark_left_out_is_missed(kit: Made) -> None:
     def lose(placed: Placed, item: Item) -> Item | None:
         return None if isinstance(item, Line) and item.x1 == item.x2 == third else item
 
-    seen = see(redrawn_pdf(kit.kit, lose), kit.record)
+    seen = seen_redrawn(kit, lose)
     with pytest.raises(Missing):
         _worst(seen)
 
@@ -91,7 +91,7 @@ def test_a_right_edge_left_out_is_missed(kit: Made) -> None:
         drawing = placed.piece.drawing
         return None if isinstance(item, Line) and item.x1 == item.x2 == drawing.end else item
 
-    assert _worst(see(redrawn_pdf(kit.kit, lose), kit.record)) > _TOO_FAR
+    assert _worst(seen_redrawn(kit, lose)) > _TOO_FAR
 
 
 def test_a_join_moved_on_one_of_its_pieces_is_seen(kit: Made) -> None:
@@ -108,7 +108,7 @@ def test_a_join_moved_on_one_of_its_pieces_is_seen(kit: Made) -> None:
         assert isinstance(item, Ring | Text)
         return replace(item, x=item.x + 0.3)
 
-    assert _worst(see(redrawn_pdf(kit.kit, move), kit.record)) > _TOO_FAR
+    assert _worst(seen_redrawn(kit, move)) > _TOO_FAR
 
 
 def test_a_wrong_neighbour_does_not_fit(kit: Made) -> None:
@@ -133,4 +133,4 @@ def test_a_tooth_left_out_keeps_a_piece_from_joining(kit: Made) -> None:
         return item
 
     with pytest.raises(NoFit):
-        see(redrawn_pdf(kit.kit, lose), kit.record)
+        seen_redrawn(kit, lose)

@@ -86,7 +86,7 @@ def test_after_a_skipped_piece_four_teeth_are_off(name: str) -> None:
     assert min(off) >= (2 if name in CROWDED else 4)
 
 
-@pytest.mark.parametrize("panel", CROWDED.values(), ids=CROWDED)
+@pytest.mark.parametrize("panel", CROWDED.values(), ids=CROWDED, scope="module")
 class TestOfCrowdedStrips:
     def test_every_loop_stands_where_it_belongs(self, panel: Panel) -> None:
         errors = strip_errors(panel, sight(panel).taped["spacing strip"])
@@ -132,7 +132,8 @@ def _apart(row: list[Stroke], join: float) -> list[Stroke]:
 
 def _printed_over(placed: Placed) -> Iterator[tuple[Item, Item]]:
     """Registration marks and lines of the drawing itself that touch."""
-    own = [item for item in placed.items if isinstance(item, Line) and item in set(placed.piece.drawing.items)]
+    drawn = set(placed.piece.drawing.items)
+    own = [item for item in placed.items if isinstance(item, Line) and item in drawn]
     rings = [item for item in placed.items if type(item).__name__ == "Ring"]
     for ring in rings:
         box = ring.bounds

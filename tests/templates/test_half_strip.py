@@ -74,7 +74,7 @@ def test_the_drawing_is_the_one_agreed_on() -> None:
 
 @THOROUGH
 @given(specs())
-def test_both_long_edges_have_the_marks_of_their_half(spec: Spec) -> None:
+def test_both_long_edges_have_the_marks_of_their_half_and_every_loop_is_listed_once(spec: Spec) -> None:
     """A line at x of the lower edge stands at the panel's width − x when the strip has been turned: geometry."""
     plan = make_plan(spec)
     strip, width = _half(plan), plan.spec.panel.width.mm
@@ -84,13 +84,11 @@ def test_both_long_edges_have_the_marks_of_their_half(spec: Spec) -> None:
     assert sorted(width - x for x in lower) == [at for at in places if 2 * at >= width]
     assert min(*upper.values(), *lower.values()) >= 8
     assert strip.length == width / 2
+    _every_loop_is_listed_once_where_its_line_stands(plan, strip)
 
 
-@THOROUGH
-@given(specs())
-def test_every_loop_is_listed_once_where_its_line_stands(spec: Spec) -> None:
-    plan = make_plan(spec)
-    strip, width = _half(plan), plan.spec.panel.width.mm
+def _every_loop_is_listed_once_where_its_line_stands(plan: Plan, strip: Drawing) -> None:
+    width = plan.spec.panel.width.mm
     listed = {mark.label: mark.at for mark in strip.marks}
     assert len(listed) == len(strip.marks) == plan.heading.count
     for mark in plan.heading.marks:

@@ -18,14 +18,13 @@ from tests.work_order.said import words
 
 from . import test_templates as laws
 
-LAWS = (laws.test_whatever_the_spec_every_template_is_whole, laws.test_no_text_of_a_template_is_touched)
+LAW = laws.test_every_template_is_whole_and_no_text_of_it_is_touched_in_large_print_too
 
 
 @settings(max_examples=8, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 @given(pleated_jobs())
 def test_the_laws_of_every_template_hold_for_pleats(changes: dict[str, Any]) -> None:
-    for law in LAWS:
-        law.hypothesis.inner_test(job(changes))  # type: ignore[attr-defined]
+    LAW.hypothesis.inner_test(job(changes))  # type: ignore[attr-defined]
 
 
 def _strips(plan: Plan) -> list[Drawing]:
