@@ -69,5 +69,5 @@ def _example(units: Any) -> Form:
 def _start(units: Any) -> Form:
     """Nothing measured yet: only what is chosen, as most people choose it."""
     chosen = _example(units).fields
-    kept = ("units", "heading.style", "hem.style", "paper.name", "panel.count")
+    kept = ("units", "heading.style", "hem.style", "paper.name")
     return Form({path: chosen[path] for path in kept if path in chosen})

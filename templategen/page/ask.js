@@ -2,18 +2,20 @@
 
 import { byId, el, fill } from "./dom.js";
 
-/** Whether the person says yes: `yes` is what the button does. */
-export function sure(question, more, yes) {
+/**
+ * What the person chooses, one of the `ways`: [value, what its button says]; the last is to leave all as it is, which
+ * closing the question means as well.
+ */
+export function ask(question, more, ways) {
   const dialog = byId("ask");
+  const [stay] = ways.at(-1);
   return new Promise((resolve) => {
-    const answer = (value) => () => {
-      dialog.close();
-      resolve(value);
-    };
     fill(dialog, el("h2", { id: "ask-name" }, question), el("p", {}, more), el("div", { class: "row" },
-      el("button", { type: "button", class: "strong", on: { click: answer(true) } }, yes),
-      el("button", { type: "button", autofocus: true, on: { click: answer(false) } }, "Leave it as it is")));
-    dialog.oncancel = () => resolve(false);
+      ...ways.map(([value, words]) => el("button", { type: "button", autofocus: value === stay, on: { click: () => {
+        dialog.close();
+        resolve(value);
+      } } }, words))));
+    dialog.oncancel = () => resolve(stay);
     dialog.showModal();
   });
 }

@@ -3,14 +3,24 @@
 import { capital, el, fill, say } from "./dom.js";
 import { empty } from "./store.js";
 
-const PAUSE = 500; // ms without a key, after which a fault is told: nobody wants to be corrected in mid-word
+export const PAUSE = 1000; // ms without a key, after which a fault is told: nobody wants to be corrected in mid-word
 
 /** The fault's words for who reads them beside the field: what was read is in sight, and is not said again. */
-export const told = (fault) => capital(fault.right);
+export const told = (fault, about, path) => capital(worded(fault.right, about, path));
+
+/** Words that name fields as a file does, "hem.depth" or "floor_marks", with the names that stand on the page. */
+export function worded(words, about, path = "") {
+  const table = path.slice(0, path.lastIndexOf(".") + 1);
+  return words.replaceAll(/\b(?:[a-z]+\.)*[a-z]+(?:_[a-z]+)*\b/g, (name) => {
+    const field = name.includes(".") ? about.fields[name] : name.includes("_") ? about.fields[table + name] : null;
+    return field ? `“${field.label}”` : name;
+  });
+}
 
 export class Field {
   #store;
   #quiet = 0;
+  #stale = false; // whether it has been changed since the last answer
   #pending = null;
 
   /** `window` is the number of the window that it belongs to, null for the shared ones. */
@@ -23,13 +33,15 @@ export class Field {
     this.said = el("p", { class: "said", id: `${this.id}-said` });
     this.wrong = el("p", { class: "wrong", id: `${this.id}-wrong`, hidden: true });
     const { meaning, measure, left_out: leftOut } = this.about;
-    this.how = [`${capital(meaning)}.`, measure, leftOut ? `Left out: ${leftOut}.` : ""].filter(Boolean).join(" ");
-    this.help = el("details", { class: "how" }, el("summary", {}, "How to measure"), el("p", {}, this.how));
+    this.how = [`${capital(meaning)}.`, measure, leftOut ? `Left empty: ${leftOut}.` : ""].filter(Boolean).join(" ");
+    this.how = worded(this.how, store.about, path);
+    const measured = ["length", "lengths"].includes(this.about.kind) && measure;
+    this.help = el("details", { class: "how" }, el("summary", {}, measured ? "How to measure" : "What is this?"), el("p", {}, this.how));
     this.label = el("label", { class: "name", for: this.id }, this.name());
     this.input = this.#control();
     this.part = el("div", { class: `field ${this.about.kind}`, "data-path": path,
       on: { focusin: () => focused(this), focusout: () => this.#settle() } },
-    this.label, el("div", { class: "entry" }, this.input, this.said, this.wrong, this.help));
+    this.label, el("div", { class: "entry" }, this.input, this.said, this.wrong, measure ? this.help : null));
     this.unseen = el("p", { hidden: true, id: `${this.id}-how` }, this.how); // for who has the field described
     this.part.append(this.unseen);
     this.show();
@@ -49,6 +61,11 @@ export class Field {
     return store.value(this.path, this.window);
   }
 
+  /** Whether something stands in it. */
+  get filled() {
+    return !this.part.hidden && !empty(this.#value);
+  }
+
   /** Whether what stands here is what all windows have. */
   get inherits() {
     return this.window !== null && !this.path.startsWith("window.") && empty(this.#store.own(this.window)[this.path])
@@ -57,6 +74,7 @@ export class Field {
 
   #set(value) {
     this.#quiet = Date.now() + PAUSE;
+    this.#stale = true;
     this.#store.set(this.path, value, this.window);
     this.#tell();
   }
@@ -101,8 +119,8 @@ export class Field {
       const line = this.#line(id, (value) => this.#setOne(at, value), `${this.name()}, ${at + 1}`);
       line.value = text;
       const marked = el("span", { class: "number", "aria-hidden": "true" }, String(at + 1));
-      const away = el("button", { type: "button", class: "plain", "aria-label": `Take ${this.name()}, ${at + 1}, away`,
-        on: { click: () => this.#away(at) } }, "Take away");
+      const away = el("button", { type: "button", class: "plain", "aria-label": `Remove ${this.name()}, ${at + 1}`,
+        on: { click: () => this.#away(at) } }, "Remove");
       return el("div", { class: "one" }, marked, line, shown.length > 1 ? away : null,
         el("p", { class: "said", id: `${id}-said` }));
     });
@@ -150,6 +168,7 @@ export class Field {
       this.input.value = value ?? "";
     }
     this.part.classList.toggle("shared", this.inherits);
+    this.part.classList.toggle("unfilled", empty(value));
     this.#tell();
   }
 
@@ -157,7 +176,7 @@ export class Field {
   #leftOut() {
     const { left_out: leftOut, usual, required } = this.about;
     if (this.window !== null) return ["as for all windows"];
-    return usual || required ? [] : [leftOut];
+    return usual || required ? [] : [leftOut.split(";")[0]];
   }
 
   /** What a choice shows: a window its own; where nobody has chosen, what then stands. */
@@ -169,6 +188,7 @@ export class Field {
   /** What the interface said of it: understood by path, and the faults of this field. */
   answer(understood, faults) {
     this.#pending = { understood, faults };
+    this.#stale = false;
     this.#tell();
     const wait = this.#quiet - Date.now();
     if (wait > 0 && faults.length) setTimeout(() => this.#tell(), wait + 20);
@@ -191,13 +211,13 @@ export class Field {
     const heard = understood[key] || (this.inherits ? understood[this.path] : "");
     const missing = empty(value);
     // What is still missing is listed beside the job; a field is not called wrong before it has been filled in.
-    const wrong = missing ? faults.filter((fault) => fault.read) : faults;
+    const wrong = faults.filter((fault) => fault.read || !(missing || this.#stale));
     const quiet = Date.now() < this.#quiet && document.activeElement?.closest(".field") === this.part;
-    const text = this.#hint(heard, missing);
+    const text = this.#hint(heard, missing, missing && faults.length > 0);
     if (this.said.textContent !== text) this.said.textContent = text;
     if (this.about.kind === "lengths") this.#tellEach(understood);
-    const shown = wrong.length > 0 && !quiet;
-    const words = shown ? [...new Set(wrong.map(told))].join(" ") : "";
+    const shown = wrong.length > 0 && (!quiet || !this.wrong.hidden); // what is told already stays till it is right
+    const words = shown ? [...new Set(wrong.map((each) => told(each, this.#store.about, this.path)))].join(" ") : "";
     if (this.wrong.textContent !== words) {
       this.wrong.textContent = words;
       if (words && this.part.contains(document.activeElement)) say(words);
@@ -212,24 +232,32 @@ export class Field {
     }
   }
 
-  #hint(heard, missing) {
+  #hint(heard, missing, needed) {
     const { about } = this;
     if (this.inherits && about.kind === "choice") return String(this.#value);
     if (this.inherits) return heard ? `${heard}, as for all windows` : "as for all windows";
-    if (!missing) return about.kind === "lengths" ? "" : heard || "";
+    if (!missing) return about.kind === "lengths" ? "" : briefly(heard, this.#value);
     if (about.kind === "switch" || about.kind === "choice") return "";
     const sample = about[this.#store.units];
     const example = `For example ${Array.isArray(sample) ? sample[0] : sample}`;
-    return about.required || about.left_out === "" ? example : `${example}, or leave it out`;
+    if (about.required || needed || !about.left_out) return example;
+    return about.left_out.length < 26 ? `${example}; empty: ${about.left_out}` : `${example}, or leave it empty`;
   }
 
   #tellEach(understood) {
     const before = `${this.#prefix()}${this.path}`;
     this.input.querySelectorAll(".one").forEach((row, at) => {
       const heard = understood[`${before}[${at + 1}]`] || (this.inherits ? understood[`${this.path}[${at + 1}]`] : "");
-      row.querySelector(".said").textContent = heard || "";
+      row.querySelector(".said").textContent = briefly(heard, row.querySelector("input").value);
     });
   }
+}
+
+/** What was understood; only in the other units, where it is just what was typed. */
+function briefly(heard, typed) {
+  if (!heard) return "";
+  const found = /^(.*) \((.*)\)$/.exec(heard);
+  return found && found[1] === String(typed).trim() ? `= ${found[2]}` : heard;
 }
 
 /** Words about the floor, said of whatever the panels hang to. */

@@ -1,26 +1,33 @@
 // New, open, save; and the question before unsaved work is left.
 
 import { post } from "./api.js";
-import { sure } from "./ask.js";
+import { ask } from "./ask.js";
 import { download } from "./download.js";
 import { byId, say } from "./dom.js";
 
 export function files(store, { trouble, gone }) {
   const chooser = byId("file");
-  const lost = () => sure("Leave what is not saved?", "Some of what is typed stands in no file yet. Save keeps it.", "Leave it");
+
+  /** Whether what is typed may go: saved before, or not wanted. */
+  async function mayGo() {
+    if (!store.dirty) return true;
+    const way = await ask("Save this job first?", "Some of what you typed stands in no file yet.",
+      [["save", "Save it first"], ["drop", "Throw it away"], ["stay", "Go on with this job"]]);
+    return way === "drop" || (way === "save" && save());
+  }
 
   byId("new").addEventListener("click", async () => {
-    if (store.dirty && !(await lost())) return;
+    if (!(await mayGo())) return;
     store.begin(store.about.start[store.units], "", "");
     say("A new job.");
   });
   byId("open").addEventListener("click", async () => {
-    if (store.dirty && !(await lost())) return;
+    if (!(await mayGo())) return;
     chooser.value = "";
     chooser.click();
   });
   chooser.addEventListener("change", () => { if (chooser.files[0]) open(chooser.files[0]); });
-  byId("save").addEventListener("click", save);
+  byId("save").addEventListener("click", () => save());
   addEventListener("keydown", (event) => {
     if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === "s") {
       event.preventDefault();
@@ -32,7 +39,7 @@ export function files(store, { trouble, gone }) {
   addEventListener("drop", async (event) => {
     event.preventDefault();
     const [file] = event.dataTransfer.files;
-    if (file && (!store.dirty || (await lost()))) open(file);
+    if (file && (await mayGo())) open(file);
   });
 
   async function open(file) {
@@ -67,8 +74,10 @@ export function files(store, { trouble, gone }) {
       download(new Blob([spec], { type: "application/toml" }), name);
       store.keep(spec, name);
       say(`Saved as ${name}.`);
+      return true;
     } catch (refused) {
       if (!gone(refused)) trouble(refused.message);
+      return false;
     }
   }
 

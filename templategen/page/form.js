@@ -30,7 +30,7 @@ export class Form {
     this.#fields.clear();
     this.#groups = [];
     const names = window === null ? [] : [this.#group({
-      key: "window", name: "This window", about: "Where it is. Fields that it leaves empty are those of all windows.",
+      key: "window", name: "This window", about: "A dashed field is the same for all windows: type in it to change it here, empty it to go back.",
       guides: [], fields: ["window.name", "window.room"], more: [],
     }, window)];
     const alike = window === null && form.windows.length ? [this.#group({
@@ -69,7 +69,7 @@ export class Form {
     const more = group.more.map(field);
     const name = el("h3", { id: `group-${group.key}` }, group.name);
     const folded = more.length ? el("details", { class: "further" },
-      el("summary", {}, fields.length ? "More, where you know it" : "Fill in, where it is wanted"),
+      el("summary", {}, fields.length ? "More (optional)" : "Fill in (optional)"),
       ...more.map((each) => each.part)) : null;
     const lead = el("p", { class: "about" }, group.about);
     const part = el("section", { class: "group", "aria-labelledby": name.id, "data-group": group.key }, name, lead,
@@ -77,6 +77,7 @@ export class Form {
         guide.part));
     this.#groups.push({ group, name, lead, part, guide, fields, more, folded, window });
     if (more.some((each) => !empty(this.#store.value(each.path, window)))) folded.open = true;
+    folded?.addEventListener("toggle", () => part.classList.toggle("shut", !fields.length && !folded.open));
     return part;
   }
 
@@ -96,7 +97,10 @@ export class Form {
       name.textContent = lined(group.name, line, store.about.lines);
       lead.textContent = lined(group.about, line, store.about.lines);
       const at = [...fields, ...more].find((each) => each.part.contains(document.activeElement));
-      guide.show(at?.path, at?.how);
+      const next = fields.find((each) => !each.part.hidden && each.about.required && empty(store.value(each.path, window)));
+      guide.show(at?.path, at?.how, next?.path);
+      part.classList.toggle("shut", !fields.length && !folded?.open);
+      part.classList.toggle("unfilled", ![...fields, ...more].some((each) => each.filled));
     }
   }
 

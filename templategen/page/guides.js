@@ -28,11 +28,15 @@ export class Guide {
       .filter((key) => this.#guides[key]);
   }
 
-  /** Shows the picture that has this path, its part lit; without one the picture shown stays as it is. */
-  show(path = "", how = "") {
+  /**
+   * Shows the picture that has this path, its part lit. Without one it is that of `next`, which is still to be filled
+   * in; or else the picture stays as it is.
+   */
+  show(path = "", how = "", next = "") {
     const keys = this.#there();
-    const having = keys.find((key) => subjects(this.#guides[key].picture).has(path));
-    const key = having || (keys.includes(this.#key) ? this.#key : keys[0] || "");
+    const with_ = (each) => keys.find((key) => subjects(this.#guides[key].picture).has(each));
+    const having = path && with_(path);
+    const key = having || (next && with_(next)) || (keys.includes(this.#key) ? this.#key : keys[0] || "");
     if (key !== this.#key) {
       this.#key = key;
       this.#drawn = key ? figure(this.#guides[key], 0.24) : null;

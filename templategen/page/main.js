@@ -50,7 +50,7 @@ async function begin() {
     }
     form.answer(answer?.understood || refused?.understood || {}, refused?.faults || []);
     see.answer(answer, refused);
-    print.plan(answer);
+    print.plan(answer, refused?.faults?.some((fault) => fault.read));
   });
   function ask() {
     plans.change({ ...store.question(), window: store.window ?? 0 });

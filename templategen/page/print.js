@@ -44,10 +44,11 @@ export class Print {
   }
 
   /** What the plan said: with it the sheets can be drawn, without it nothing can be printed. */
-  plan(answer) {
+  plan(answer, wrong) {
     this.#plan = answer;
     if (!answer) {
-      this.#stale("Nothing can be printed before everything is measured.");
+      this.#stale(wrong ? "Nothing can be printed before what is wrong has been put right." : "Nothing can be printed before everything is filled in.");
+      this.state.append(" ", el("a", { href: "#see" }, wrong ? "See what is wrong" : "See what is missing"));
       return;
     }
     if (answer.stopped && !this.#despite) {
@@ -93,7 +94,8 @@ export class Print {
       return;
     }
     this.#answer = answer;
-    this.state.textContent = answer.said;
+    const reading = answer.pages.filter((page) => page.holds.every((each) => each === "work order")).length;
+    this.state.textContent = reading ? `${answer.said} ${reading} of them are the work order, which can be read on a screen instead.` : answer.said;
     this.#kitShown(answer);
     this.#sheetsShown(answer);
   }
@@ -108,7 +110,7 @@ export class Print {
         el("button", { type: "button", id: "take-all", on: { click: () => this.#take(null) } }, "Everything, in one zip")),
       el("details", {}, el("summary", {}, `Each file by itself (${answer.files.length})`), el("ul", { class: "plain-list" }, ...files)),
       answer.correction ? el("p", {}, answer.correction) : null,
-      el("p", { class: "soft" }, `Fingerprint ${answer.fingerprint}: it stands on every sheet.`));
+      el("p", { class: "soft" }, `Fingerprint ${answer.fingerprint} stands on every sheet: a sheet with another one belongs to other measurements.`));
   }
 
   async #take(file) {
@@ -151,6 +153,10 @@ export class Print {
       to(number - 1, "Page before"), to(number + 1, "Page after"),
       el("button", { type: "button", class: "strong", id: "shut", on: { click: () => dialog.close() } }, "Close")),
     el("p", { class: "soft" }, holds), el("div", { class: "paper", tabindex: "0", role: "region", "aria-label": "The sheet" }, image));
+    dialog.onkeydown = (event) => {
+      const other = { ArrowLeft: number - 1, ArrowRight: number + 1 }[event.key];
+      if (pages[other - 1] && !event.target.closest(".paper")) this.#enlarge(other);
+    };
     if (!dialog.open) dialog.showModal();
     byId(was || "shut")?.focus();
     try {

@@ -1,7 +1,7 @@
 // The job as it will be: where it stands, what looks wrong, the panel drawn, every number and how it came about.
 
 import { byId, capital, el, fill, plural, say } from "./dom.js";
-import { told } from "./fields.js";
+import { PAUSE, told } from "./fields.js";
 import { figure } from "./picture.js";
 
 const LEVELS = { stop: "Stop", warning: "Warning", note: "Note" };
@@ -12,16 +12,26 @@ export class See {
   #last = null;
   #opened = new Set();
   #said = "";
+  #later = null;
+  #typed = 0;
 
   constructor(store, form) {
     this.#store = store;
     this.#form = form;
     store.addEventListener("begun", () => { this.#last = null; fill(byId("seen")); });
     store.addEventListener("shown", () => { this.#last = null; });
+    store.addEventListener("changed", () => { this.#typed = Date.now(); });
   }
 
-  /** The plan, or the faults that stand in its way. */
+  /** The plan, or the faults that stand in its way: these when nobody is in the middle of a word. */
   answer(answer, refused) {
+    clearTimeout(this.#later);
+    const wait = this.#typed + PAUSE - Date.now();
+    if (refused && this.#last && wait > 0) this.#later = setTimeout(() => this.#show(answer, refused), wait);
+    else this.#show(answer, refused);
+  }
+
+  #show(answer, refused) {
     if (answer) {
       this.#last = answer;
       this.#seen(answer);
@@ -31,19 +41,25 @@ export class See {
     const missing = once(faults.filter((fault) => !fault.read && fault.field));
     fill(byId("state"), this.#state(answer, missing, wrong), this.#last && !answer ? el("p", { class: "before" },
       "What is drawn below is from before.") : null);
+    if (!answer) byId("see").scrollTop = 0;
     byId("seen").classList.toggle("old", !answer);
+    this.#brief(answer, missing, wrong);
     if (!answer && !this.#last) fill(byId("seen"), this.#nothing());
     this.#speak(answer, missing, wrong);
   }
 
   #state(answer, missing, wrong) {
     if (answer) {
-      const stops = answer.notices.filter((notice) => notice.level === "stop").length;
-      return el("p", { class: "verdict" }, el("strong", {}, stops ? "Worked out, but stop:" : "All worked out."), ` ${answer.in_short}`);
+      const count = (level) => answer.notices.filter((notice) => notice.level === level).length;
+      const verdict = count("stop") ? "Worked out, but stop:" : count("warning")
+        ? `Worked out, with ${plural(count("warning"), "warning")}.` : "All worked out.";
+      return [el("p", { class: "verdict" }, el("strong", {}, verdict), ` ${answer.in_short}`),
+        el("p", { class: "onward" }, el("a", { href: "#print" }, "Go on to print"),
+          count("note") ? el("span", { class: "soft" }, `${plural(count("note"), "note")} below the drawings`) : null)];
     }
     return [
       wrong.length ? this.#list(wrong.length === 1 ? "One thing is wrong" : `${wrong.length} things are wrong`, wrong, true) : null,
-      missing.length ? this.#list("Still to be measured", missing, false) : null,
+      missing.length ? this.#list(`Still to fill in: ${missing.length}`, missing, false) : null,
     ];
   }
 
@@ -58,12 +74,13 @@ export class See {
     const number = found ? Number(found[1]) - 1 : null;
     const path = (found ? found[2] : fault.field).replace(/\[\d+\]$/, "");
     const about = this.#store.about.fields[path] || this.#store.about.fields[`window.${path}`];
-    const name = about ? this.#form.find(fault.field)?.name() || about.label : fault.field;
+    const name = !wrong && path === "drop.floor_marks" ? "Marks, or rod to floor and length"
+      : about ? this.#form.find(fault.field)?.name() || about.label : fault.field;
     const where = number !== null && windows[number]?.name ? `${windows[number].name}: ` : "";
     const label = where + (name || "The spec");
     const there = about && el("a", { href: "#measure", on: { click: (event) => this.#go(event, fault.field, number) } }, label);
     return el("li", {}, there || el("strong", {}, label),
-      wrong ? el("span", {}, fault.read ? ` ${fault.read}: ` : ": ", told(fault)) : null);
+      wrong ? el("span", {}, fault.read ? ` ${fault.read}: ` : ": ", told(fault, this.#store.about, path)) : null);
   }
 
   #go(event, name, number) {
@@ -83,11 +100,24 @@ export class See {
     input.focus({ preventScroll: true });
   }
 
+  /** The same in a line above the measurements, where there is no room to see both. */
+  #brief(answer, missing, wrong) {
+    const words = wrong.length ? `${plural(wrong.length, "thing")} to put right` : missing.length
+      ? `${plural(missing.length, "thing")} still to fill in` : "All worked out: see the panel";
+    fill(byId("brief"), el("a", { href: "#see" }, words),
+      answer || this.#last ? null : el("button", { type: "button", on: { click: () => this.#example() } }, "Look at an example"));
+  }
+
+  #example() {
+    this.#store.begin(this.#store.about.example[this.#store.units], "", "");
+    byId("see").focus();
+    byId("see").scrollIntoView();
+  }
+
   #nothing() {
     return el("div", { class: "nothing" },
       el("p", {}, "As soon as there are enough measurements, the panel is drawn here to scale, with every line to mark and cut."),
-      el("p", {}, el("button", { type: "button", id: "example", on: { click: () => this.#store.begin(
-        this.#store.about.example[this.#store.units], "", "") } }, "Look at an example"),
+      el("p", {}, el("button", { type: "button", id: "example", on: { click: () => this.#example() } }, "Look at an example"),
       el("span", { class: "soft" }, " You can change its numbers, or begin again with New.")));
   }
 
@@ -112,6 +142,7 @@ export class See {
       told(false),
       shown && this.#store.window === null ? el("p", { class: "soft" }, `Drawn and told below: ${shown}. Choose another window to see it.`) : null,
       el("div", { class: "pictures" }, ...answer.pictures.map((each) => figure(each, 0.26))),
+      el("p", { class: "soft signs" }, "After a figure + means a hair over, − a hair under."),
       told(true),
       answer.parts.length > 1 ? el("div", { class: "parts" }, el("h3", {}, "Made together"),
         el("ul", {}, ...answer.parts.map((labels) => el("li", {}, labels.join(", "))))) : null,

@@ -6,6 +6,9 @@ const MOST_DRAFTS = 12;
 export const empty = (value) => value === undefined || value === null || value === "" || value === false
   || (Array.isArray(value) && value.every((each) => each.trim() === ""));
 
+/** Whether a text is a number with nothing that says of what. */
+const bare = (text) => /[\d½⅓⅔¼¾⅛⅜⅝⅞⅒]/.test(text) && !/[a-z'"′″’”]/i.test(text);
+const same = (one, other) => !empty(other) && JSON.stringify(one) === JSON.stringify(other);
 const copy = (value) => JSON.parse(JSON.stringify(value));
 
 export class Store extends EventTarget {
@@ -85,11 +88,27 @@ export class Store extends EventTarget {
 
   set(path, value, window = this.window) {
     const own = this.own(window);
+    if (path === "units") this.#nameUnits(value);
+    // What is typed just as all windows have it is theirs.
+    if (window !== null && same(value, this.inherited(path, window))) value = "";
     if (path === "window.name" || path === "window.room") this.form.windows[window][path.slice(7)] = value;
     else if (path.startsWith("together.")) put(this.form.together, path.slice(9), value);
     else put(own, path, value);
     this.strays.delete(`${window ?? ""}:${path}`);
     this.#changed();
+  }
+
+  /** A number without a unit is in the units that are shown: before these change, it is given its own. */
+  #nameUnits(next) {
+    const unit = { inch: "in", metric: "mm" }[this.units];
+    if (next === this.units || empty(next)) return;
+    const named = (text) => (bare(text) ? `${text.trim()} ${unit}` : text);
+    const lengths = (path) => ["length", "lengths"].includes(this.about.fields[path]?.kind);
+    for (const fields of [this.form.fields, ...this.form.windows.map((each) => each.fields)]) {
+      for (const [path, value] of Object.entries(fields).filter(([each]) => lengths(each))) {
+        fields[path] = Array.isArray(value) ? value.map(named) : named(value);
+      }
+    }
   }
 
   show(window) {

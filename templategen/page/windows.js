@@ -1,7 +1,7 @@
 // The windows of a job: which one is shown, one more, a copy, one less.
 
 import { byId, el, fill, plural } from "./dom.js";
-import { sure } from "./ask.js";
+import { ask } from "./ask.js";
 
 export function windows(store) {
   const into = byId("windows");
@@ -21,17 +21,17 @@ export function windows(store) {
         ...form.windows.map((each, number) => tab(number, [each.room, each.name].filter(Boolean).join(", ") || `window ${number + 1}`))),
       el("div", { class: "row" },
         el("button", { type: "button", class: "plain", id: "add-window", on: { click: () => store.add(window ?? form.windows.length - 1) } },
-          window === null ? "Add a window" : "Copy this window"),
+          "Add a window"),
         window === null ? null : el("button", { type: "button", class: "plain", on: { click: () => remove(window) } },
-          "Take this window away"),
-        el("span", { class: "soft" }, `${plural(form.windows.length, "window")} in one kit`))));
+          "Remove this window"),
+        el("span", { class: "soft" }, `${plural(form.windows.length, "window")} in one kit; a new one begins as a copy of ${window === null ? "the last" : "this one"}.`))));
   }
 
   async function remove(window) {
     const { name } = store.form.windows[window];
-    if (await sure(`Take ${name || "this window"} away?`, "All that was measured of it goes with it.", "Take it away")) {
-      store.remove(window);
-    }
+    const way = await ask(`Remove ${name || "this window"}?`, "All that was measured of it goes with it.",
+      [["remove", "Remove it"], ["stay", "Keep it"]]);
+    if (way === "remove") store.remove(window);
   }
 
   for (const event of ["begun", "shown", "changed"]) {

@@ -28,6 +28,7 @@ from ..spec import Job, read_spec_or_job
 from ..spec.jobs.reading import is_job, job_from_tables
 from ..spec.reading import spec_from_tables
 from ..work_order.order import numbers as numbers_of
+from ..work_order.pictures.before_the_cut import cut
 from ..work_order.pictures.panel import flat, hanging
 from ..writers.drawn import tree
 from ..writers.pdf import pdf
@@ -92,7 +93,7 @@ def plan(spec: str, form: Mapping[str, Any] | None, window: int = 0) -> dict[str
         "in_short": _in_short(shown),
         "numbers": list(_numbers(shown)),
         "notices": [{"code": each.code, "level": each.level, "text": each.text} for each in job.notices],
-        "pictures": [_picture(view) for view in (flat(shown), hanging(shown))],
+        "pictures": [_picture(view) for view in (flat(shown), cut(shown), hanging(shown))],
         "parts": [list(part.labels) for part in job.parts if job.named],
         "stopped": bool(job.stops),
     }

@@ -138,7 +138,7 @@ class Drop(Table):
     to: Annotated[Literal["floor", "sill", "apron", "radiator"], About(
         "what the panels hang to: \"floor\", \"sill\", \"apron\" (its lower edge) or \"radiator\" (its top)",
         "floor", "floor",
-        "Wherever this table says floor, it is then that: floor_marks, rod_to_floor, clearance.",
+        "Wherever floor is said here, it is then that: floor_marks, rod_to_floor, clearance.",
         left_out="the floor", asked=False)] = "floor"
     follows: Annotated[Literal["marks", "highest"], About(
         "what the hem follows where the marks differ: \"marks\", each of them, or \"highest\", a level hem that "

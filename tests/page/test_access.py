@@ -22,11 +22,11 @@ SNAPSHOT = Path(__file__).with_name("read-out.txt")
 
 
 def _empty(page: Page) -> None:
-    expect(page.locator("#state")).to_contain_text("Still to be measured")
+    expect(page.locator("#state")).to_contain_text("Still to fill in")
 
 
 def _example(page: Page) -> None:
-    page.get_by_role("button", name="Look at an example").click()
+    page.get_by_role("region", name="See").get_by_role("button", name="Look at an example").click()
     worked_out(page)
     laid_out(page)
 

@@ -25,7 +25,7 @@ def example(chromium: Browser, served: Served) -> Iterator[Page]:
     """The example, with everything unfolded: one page that several tests go on with."""
     with visiting(chromium) as context:
         page = opened(context, served.url)
-        page.get_by_role("button", name="Look at an example").click()
+        page.get_by_role("region", name="See").get_by_role("button", name="Look at an example").click()
         worked_out(page)
         yield page
 
@@ -157,12 +157,12 @@ def test_several_marks_come_and_go(example: Page) -> None:
     part = example.locator('[data-path="drop.floor_marks"]')
     part.get_by_role("button", name="One more").click()
     part.get_by_role("textbox").nth(1).fill("14 1/8 in")
-    expect(part.locator(".said").nth(1)).to_have_text("14 1/8 in (359 mm)")
+    expect(part.locator(".said").nth(1)).to_have_text("= 359 mm")
     expect(example.locator("#seen")).to_contain_text("cut line at mark 2", ignore_case=True)
     part.get_by_role("textbox").nth(1).fill("low")
     part.get_by_role("textbox").nth(1).press("Tab")
     expect(part.locator(".wrong")).to_contain_text("mark 2 from the left")
-    part.get_by_role("button", name="Take Marks at the floor, 2, away").click()
+    part.get_by_role("button", name="Remove Marks at the floor, 2").click()
     expect(part.get_by_role("textbox")).to_have_count(1)
     worked_out(example)
 
@@ -186,7 +186,7 @@ def test_windows_are_copied_changed_and_taken_away(chromium: Browser, served: Se
         fill_name(page, "north window")
         fill(page, "panel.width", "60 in")
         worked_out(page)
-        page.get_by_role("button", name="Copy this window").click()
+        page.get_by_role("button", name="Add a window").click()
         fill_name(page, "west window")
         expect(page.get_by_label("Width", exact=True)).to_have_value("60 in")
         fill(page, "heading.style", "eyelets")
@@ -201,8 +201,8 @@ def test_windows_are_copied_changed_and_taken_away(chromium: Browser, served: Se
         job = read_spec_or_job(taken(page, "#save", tmp_path).read_text())
         assert [window.name for window in job.windows] == ["first window", "north window", "west window"]  # type: ignore[union-attr]
         assert [window.spec.heading.style for window in job.windows] == ["back loops", "back loops", "eyelets"]  # type: ignore[union-attr]
-        page.get_by_role("button", name="Take this window away").click()
-        page.get_by_role("button", name="Take it away").click()
+        page.get_by_role("button", name="Remove this window").click()
+        page.get_by_role("button", name="Remove it").click()
         expect(page.get_by_role("button", name="north window")).to_have_count(0)
         worked_out(page)
 
@@ -228,7 +228,7 @@ def test_the_newest_answer_stands_whatever_the_order(chromium: Browser, served: 
         line = page.get_by_label("Width", exact=True)
         for width in ("5", "50", "50 ", "50 i", "50 in", "51 in", "52 in"):
             line.fill(width)
-        expect(page.locator('[data-path="panel.width"] .said')).to_have_text("52 in (1321 mm)")
+        expect(page.locator('[data-path="panel.width"] .said')).to_have_text("= 1321 mm")
         expect(page.locator("#seen .pictures")).to_contain_text("52 in")
         assert asked[-1] == "52 in" and len(asked) < 7
 
@@ -246,10 +246,10 @@ def test_nothing_typed_is_lost(chromium: Browser, served: Served) -> None:
         expect(page.get_by_label("Width", exact=True)).to_have_value("fifty")
         expect(page.locator("#saved")).to_have_text("not saved")
         page.get_by_role("button", name="New", exact=True).click()
-        page.get_by_role("button", name="Leave it as it is").click()
+        page.get_by_role("button", name="Go on with this job").click()
         expect(page.get_by_label("Width", exact=True)).to_have_value("fifty")
         page.get_by_role("button", name="New", exact=True).click()
-        page.get_by_role("button", name="Leave it", exact=True).click()
+        page.get_by_role("button", name="Throw it away").click()
         expect(page.get_by_label("Width", exact=True)).to_have_value("")
 
 
@@ -262,7 +262,7 @@ def test_the_page_waits_for_a_server_that_has_gone_and_goes_on(chromium: Browser
         expect(page.locator("#trouble")).to_contain_text("start it again: templategen serve")
         again = Served(server.port)
         expect(page.locator("#trouble")).to_be_hidden(timeout=15_000)
-        expect(page.locator('[data-path="rod.length"] .said')).to_have_text("60 in (1524 mm)")
+        expect(page.locator('[data-path="rod.length"] .said')).to_have_text("= 1524 mm")
         assert again.stop() == 0
 
 

@@ -27,12 +27,12 @@ def test_a_newcomer_gets_from_an_empty_form_to_a_kit_that_is_true(
 ) -> None:
     with visiting(chromium) as context:
         page = opened(context, served.url)
-        expect(page.locator("#state")).to_contain_text("Still to be measured")
+        expect(page.locator("#state")).to_contain_text("Still to fill in")
         expect(page.locator(".faulty")).to_have_count(0)
         for path, value in MEASURED.items():
             fill(page, path, value)
         worked_out(page)
-        expect(page.locator("#see figure")).to_have_count(2)
+        expect(page.locator("#see figure")).to_have_count(3)
         laid_out(page)
         expect(page.locator("#printing")).to_contain_text("15 sheets of letter paper")
         everything = taken(page, "#take-all", tmp_path)
@@ -127,7 +127,7 @@ def test_by_keyboard_alone(chromium: Browser, served: Served, tmp_path: Path) ->
         for path, value in MEASURED.items():
             if path.startswith("heading.") and path == "heading.count":
                 _tab_to(page, "Kind of heading")
-                _tab_to(page, "More, where you know it")
+                _tab_to(page, "More (optional)")
                 page.keyboard.press("Enter")
             if path in ("cloth", "panel.count", "drop.hung_by"):
                 continue  # as they are
