@@ -241,6 +241,7 @@ export class Field {
     const sample = about[this.#store.units];
     const example = `For example ${Array.isArray(sample) ? sample[0] : sample}`;
     if (about.required || needed || !about.left_out) return example;
+    if (about.left_out === sample) return `Empty: ${about.left_out}`;
     return about.left_out.length < 26 ? `${example}; empty: ${about.left_out}` : `${example}, or leave it empty`;
   }
 
