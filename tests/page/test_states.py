@@ -154,7 +154,8 @@ def test_a_bare_number_keeps_its_length_when_the_units_change(chromium: Browser,
         open_spec(page, EAST_WINDOW)
         worked_out(page)
         bare = {
-            "panel.width": "54", "panel.casing": "3 1/2", "hem.turn_under": "½", "panel.hem": "2.5", "hem.depth": "4 in",
+            "panel.width": "54", "panel.casing": "3 1/2", "hem.turn_under": "½", "panel.hem": "2.5",
+            "hem.depth": "4 in",
         }  # fmt: skip
         for path, value in bare.items():
             fill(page, path, value)
