@@ -78,7 +78,7 @@ def test_a_file_saved_closed_and_opened_gives_everything_back(
         assert taken(page, "#save", tmp_path / "again").read_bytes() == changed.read_bytes()
 
 
-@pytest.mark.parametrize("name", ["reading-rooms", "childrens-corner", "local-history-room"])
+@pytest.mark.parametrize("name", ["reading-rooms", "childrens-corner"])
 def test_every_example_is_opened_and_its_kit_is_that_of_the_command_line(
     chromium: Browser, served: Served, tmp_path: Path, name: str
 ) -> None:
