@@ -34,8 +34,17 @@ def browser() -> Iterator[Browser]:
 
 
 @contextmanager
-def showing(opened: Browser, svg: bytes) -> Iterator[Page]:
-    """The SVG as a document of its own, at 600 points to the inch."""
+def screen(opened: Browser) -> Iterator[Page]:
+    """A screen of 600 points to the inch, for one document after another."""
+    context = opened.new_context(
+        viewport={"width": _TILE + _LAP, "height": _HIGH}, device_scale_factor=DPI / _CSS_DPI
+    )
+    yield context.new_page()
+    context.close()
+
+
+def show(page: Page, svg: bytes) -> None:
+    """Opens the SVG as a document of its own."""
 
     def answer(route: Route) -> None:
         if route.request.url == _ADDRESS:
@@ -43,14 +52,9 @@ def showing(opened: Browser, svg: bytes) -> Iterator[Page]:
         else:
             route.abort()
 
-    context = opened.new_context(
-        viewport={"width": _TILE + _LAP, "height": _HIGH}, device_scale_factor=DPI / _CSS_DPI
-    )
-    page = context.new_page()
+    page.unroute_all()
     page.route("**/*", answer)
     page.goto(_ADDRESS)
-    yield page
-    context.close()
 
 
 def strokes_along(page: Page, length: float, low: float, high: float) -> list[Stroke]:

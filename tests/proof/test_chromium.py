@@ -6,9 +6,9 @@ from collections.abc import Iterator
 from xml.etree import ElementTree
 
 import pytest
-from playwright.sync_api import Browser
+from playwright.sync_api import Page
 
-from .chromium import browser, showing, strokes_along
+from .chromium import browser, screen, show, strokes_along
 from .kits import PANELS, Panel, loop_positions, made, millimetres
 from .measuring import STRIP, errors_at, is_mark
 from .seeing import Stroke
@@ -19,17 +19,17 @@ _ROOM = 1.0
 
 
 @pytest.fixture(scope="module")
-def opened() -> Iterator[Browser]:
-    with browser() as running:
-        yield running
+def page() -> Iterator[Page]:
+    with browser() as running, screen(running) as page:
+        yield page
 
 
 @pytest.mark.parametrize("panel", PANELS.values(), ids=PANELS)
-def test_a_browser_draws_every_loop_where_it_belongs(opened: Browser, panel: Panel) -> None:
+def test_a_browser_draws_every_loop_where_it_belongs(page: Page, panel: Panel) -> None:
     svg = made(panel).files["spacing-strip.svg"]
     width = float(millimetres(panel.width, panel.units))
-    with showing(opened, svg) as page:
-        seen = strokes_along(page, width + 2 * _ROOM, _ROOM + STRIP[0], _ROOM + STRIP[1])
+    show(page, svg)
+    seen = strokes_along(page, width + 2 * _ROOM, _ROOM + STRIP[0], _ROOM + STRIP[1])
     from_left_edge = [Stroke(stroke.at - seen[0].at, stroke.ink) for stroke in seen]
     marks = [stroke for stroke in from_left_edge if is_mark(stroke)]
     places = [float(at) for at in loop_positions(panel)]
@@ -41,7 +41,7 @@ def test_a_browser_draws_every_loop_where_it_belongs(opened: Browser, panel: Pan
     assert right <= TRUE
 
 
-def test_a_mark_moved_by_three_tenths_is_seen_in_the_browser(opened: Browser) -> None:
+def test_a_mark_moved_by_three_tenths_is_seen_in_the_browser(page: Page) -> None:
     """The measuring itself must be able to fail."""
     panel = PANELS["42 in, 4 loops, letter"]
     svg = made(panel).files["spacing-strip.svg"].decode()
@@ -49,8 +49,8 @@ def test_a_mark_moved_by_three_tenths_is_seen_in_the_browser(opened: Browser) ->
     moved = f"{float(loop_positions(panel)[1]) + 0.3:.6f}"
     assert f'x1="{place}"' in svg
     changed = svg.replace(f'x1="{place}" x2="{place}"', f'x1="{moved}" x2="{moved}"')
-    with showing(opened, changed.encode()) as page:
-        seen = strokes_along(page, 500, _ROOM + STRIP[0], _ROOM + STRIP[1])
+    show(page, changed.encode())
+    seen = strokes_along(page, 500, _ROOM + STRIP[0], _ROOM + STRIP[1])
     marks = [Stroke(stroke.at - seen[0].at, stroke.ink) for stroke in seen if is_mark(stroke)]
     assert [error > TRUE for error in errors_at(map(float, loop_positions(panel)[:2]), marks)] == [False, True]
 

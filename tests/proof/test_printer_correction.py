@@ -8,7 +8,9 @@ from __future__ import annotations
 import json
 import re
 from dataclasses import dataclass, replace
+from functools import cache
 from pathlib import Path
+from tempfile import TemporaryDirectory
 from typing import Any
 
 import pytest
@@ -38,28 +40,30 @@ class Kit:
     record: dict[str, Any]
 
 
-def _make(spec: str, folder: Path, *options: str) -> Kit:
-    folder.mkdir(exist_ok=True)
-    (folder / "spec.toml").write_text(spec)
-    done = CliRunner().invoke(
-        commands,
-        ["make", str(folder / "spec.toml"), "--out", str(folder / "kit"), *options],
-        standalone_mode=False, catch_exceptions=False,
-    )  # fmt: skip
-    assert done.exit_code == 0, done.output
-    return Kit((folder / "kit" / "kit.pdf").read_bytes(), json.loads((folder / "kit" / "kit.json").read_text()))
+@cache
+def _make(spec: str, *options: str) -> Kit:
+    with TemporaryDirectory() as name:
+        folder = Path(name)
+        (folder / "spec.toml").write_text(spec)
+        done = CliRunner().invoke(
+            commands,
+            ["make", str(folder / "spec.toml"), "--out", str(folder / "kit"), *options],
+            standalone_mode=False, catch_exceptions=False,
+        )  # fmt: skip
+        assert done.exit_code == 0, done.output
+        return Kit((folder / "kit" / "kit.pdf").read_bytes(), json.loads((folder / "kit" / "kit.json").read_text()))
 
 
 def _corrected(
-    spec: str, prints: tuple[float, float], folder: Path, round_to: float | None, *options: str
+    spec: str, prints: tuple[float, float], round_to: float | None, *options: str
 ) -> tuple[Kit, tuple[float, float]]:
     """The kit that is made once the bars of an uncorrected one have been read, and the readings."""
-    first = _make(spec, folder, *options)
+    first = _make(spec, *options)
     across, along = read_bars(first.pdf, first.record, prints)
     if round_to:
         across, along = (round(length / round_to) * round_to for length in (across, along))
     told = ["--printer-across", f"{across:.5f} mm", "--printer-along", f"{along:.5f} mm"]
-    return _make(spec, folder, *options, *told), (across, along)
+    return _make(spec, *options, *told), (across, along)
 
 
 def _on_wide_sheets(panel: Panel) -> str:
@@ -72,9 +76,9 @@ def _on_wide_sheets(panel: Panel) -> str:
     "prints",
     [(0.97, 1.03), (1.03, 0.97), (1.0, 0.985), (1.012, 0.9727), (0.9727, 0.9727), (0.9993, 1.0007)],
 )
-def test_every_mark_over_120_inches_is_true_again(prints: tuple[float, float], tmp_path: Path) -> None:
+def test_every_mark_over_120_inches_is_true_again(prints: tuple[float, float]) -> None:
     panel = PANELS[LONGEST]
-    kit, _ = _corrected(spec_text(panel), prints, tmp_path, None, "--only", "spacing strip")
+    kit, _ = _corrected(spec_text(panel), prints, None, "--only", "spacing strip")
     seen = see(kit.pdf, kit.record, prints)
     errors = strip_errors(panel, seen.taped["spacing strip"])
     print(f"\nprinted at {prints}: marks {max(errors.marks):.4f}, bars {max(bar_errors(seen)):.4f}")
@@ -85,9 +89,9 @@ def test_every_mark_over_120_inches_is_true_again(prints: tuple[float, float], t
 
 
 @pytest.mark.parametrize("prints", [(0.97, 1.03), (1.03, 0.99)])
-def test_it_is_so_along_the_other_axis_too(prints: tuple[float, float], tmp_path: Path) -> None:
+def test_it_is_so_along_the_other_axis_too(prints: tuple[float, float]) -> None:
     panel = PANELS[LONGEST]
-    kit, _ = _corrected(_on_wide_sheets(panel), prints, tmp_path, None, "--only", "spacing strip")
+    kit, _ = _corrected(_on_wide_sheets(panel), prints, None, "--only", "spacing strip")
     assert {tuple(piece["direction"]) for piece in kit.record["pieces"]} == {(1, 0)}
     seen = see(kit.pdf, kit.record, prints)
     errors = strip_errors(panel, seen.taped["spacing strip"])
@@ -96,9 +100,9 @@ def test_it_is_so_along_the_other_axis_too(prints: tuple[float, float], tmp_path
 
 
 @pytest.mark.parametrize("name", ["1100 mm, 4 loops, A4"])
-def test_gauges_and_ladder_are_true_again_too(name: str, tmp_path: Path) -> None:
+def test_gauges_and_ladder_are_true_again_too(name: str) -> None:
     panel, prints = PANELS[name], (1.024, 0.9765)
-    kit, _ = _corrected(spec_text(panel), prints, tmp_path, None)
+    kit, _ = _corrected(spec_text(panel), prints, None)
     seen = see(kit.pdf, kit.record, prints)
     assert strip_errors(panel, seen.taped["spacing strip"]).worst <= TRUE
     assert max(max(each) for each in gauge_errors(made(panel), seen).values()) <= 0.1
@@ -109,12 +113,10 @@ def test_gauges_and_ladder_are_true_again_too(name: str, tmp_path: Path) -> None
     ("name", "prints"),
     [(LONGEST, (1.0281, 1.0281)), ("54 in, 8 loops, letter", (0.98, 0.97125))],
 )
-def test_what_is_left_of_readings_rounded_to_a_quarter_millimetre(
-    name: str, prints: tuple[float, float], tmp_path: Path
-) -> None:
+def test_what_is_left_of_readings_rounded_to_a_quarter_millimetre(name: str, prints: tuple[float, float]) -> None:
     """A reading is out by up to 0.125 mm in what the bar measured, and every distance by the same part: 0.13 %."""
     panel = PANELS[name]
-    kit, readings = _corrected(spec_text(panel), prints, tmp_path, ROUNDED_TO, "--only", "spacing strip")
+    kit, readings = _corrected(spec_text(panel), prints, ROUNDED_TO, "--only", "spacing strip")
     seen = see(kit.pdf, kit.record, prints)
     errors = strip_errors(panel, seen.taped["spacing strip"])
     left = [ROUNDED_TO / 2 / reading for reading in readings]
@@ -125,10 +127,10 @@ def test_what_is_left_of_readings_rounded_to_a_quarter_millimetre(
     assert max(bar_errors(seen)) <= 101.6 * max(left) + TRUE_BAR
 
 
-def test_a_reading_rounded_the_wrong_way_is_seen(tmp_path: Path) -> None:
+def test_a_reading_rounded_the_wrong_way_is_seen() -> None:
     """So that the tests above can fail: two tenths of a millimetre on one bar are 2 mm at the end of a 42 in panel."""
     panel, prints = PANELS["42 in, 4 loops, letter"], (1.0, 0.99)
-    kit = _make(spec_text(panel), tmp_path, "--only", "spacing strip", "--printer-along", "99.2 mm")
+    kit = _make(spec_text(panel), "--only", "spacing strip", "--printer-along", "99.2 mm")
     errors = strip_errors(panel, see(kit.pdf, kit.record, prints).taped["spacing strip"])
     assert errors.worst > 9 * TRUE
 
