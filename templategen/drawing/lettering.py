@@ -71,7 +71,7 @@ class Setting:
     descent: float
 
 
-@lru_cache(maxsize=8192)
+@lru_cache(maxsize=2048)
 def set_text(text: str, size: float, bold: bool = False) -> Setting:
     """``text`` set in ``size`` points, its fractions built.
 
@@ -110,7 +110,7 @@ def width_of(text: str, size: float, bold: bool = False) -> float:
     return _ems(text, face(bold)) * (size * MM_PER_POINT)  # as it is set where no fraction is built in it
 
 
-@lru_cache(maxsize=8192)
+@lru_cache(maxsize=2048)
 def wrap(text: str, size: float, width: float, bold: bool = False) -> tuple[str, ...]:
     """``text`` broken at spaces into lines no wider than ``width`` millimetres.
 
