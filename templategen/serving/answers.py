@@ -10,10 +10,12 @@ import base64
 import io
 import zipfile
 from collections.abc import Iterator, Mapping
+from functools import lru_cache
 from typing import Any
 
 from ..document.blocks import Numbers
 from ..document.setting import set_view
+from ..document.view import View
 from ..errors import Fault, Refusal
 from ..form import described, form_of, form_record, from_record, tables_of, text_of, understood
 from ..guides import guide_trees
@@ -199,7 +201,9 @@ def _numbers(plan: Plan) -> Iterator[dict[str, Any]]:
             yield {"title": block.name, "rows": rows}
 
 
-def _picture(view: Any) -> dict[str, Any]:
+@lru_cache(maxsize=64)
+def _picture(view: View) -> dict[str, Any]:
+    """Remembered: a key changes some of the pictures, and seldom all."""
     setting = set_view(view, WIDE, SIZE, TALLEST)
     return {
         "title": view.title, "spoken": view.spoken, "scale": setting.scale,
