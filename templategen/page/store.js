@@ -17,8 +17,7 @@ export class Store extends EventTarget {
   constructor(about) {
     super();
     this.about = about;
-    this.id = sessionStorage.getItem("draft") || crypto.randomUUID();
-    sessionStorage.setItem("draft", this.id);
+    this.id = tabId();
     this.begin(about.start.inch, "", "");
   }
 
@@ -204,6 +203,15 @@ export class Store extends EventTarget {
 
   /** Goes on with what this tab, or else the tab used last, was filled with. */
   recall() {
+    this.#keeping = true;
+    try {
+      this.#recalled();
+    } catch (error) {
+      console.warn("nothing kept could be read", error);
+    }
+  }
+
+  #recalled() {
     const drafts = Object.keys(localStorage).filter((key) => key.startsWith(PREFIX)).flatMap((key) => {
       try {
         return [{ key, ...JSON.parse(localStorage.getItem(key)) }];
@@ -213,13 +221,44 @@ export class Store extends EventTarget {
       }
     }).sort((one, other) => other.at - one.at);
     drafts.slice(MOST_DRAFTS).forEach((draft) => localStorage.removeItem(draft.key));
-    this.#keeping = true;
     const draft = drafts.find((each) => each.key === PREFIX + this.id) || drafts[0];
-    if (!draft?.form?.fields) return;
-    this.begin(draft.form, draft.spec, draft.name);
+    const form = draft && sound(draft.form, this.about);
+    if (!form) return;
+    this.begin(form, String(draft.spec ?? ""), String(draft.name ?? ""));
     this.saved = draft.saved;
     if (draft.window === null || draft.window < this.form.windows.length) this.window = draft.window;
     this.#changed();
+  }
+}
+
+/** A form out of the browser's keeping, which another version may have left there: only what is known now. */
+function sound(form, about) {
+  const fit = (value) => ["string", "boolean"].includes(typeof value)
+    || (Array.isArray(value) && value.every((each) => typeof each === "string"));
+  const known = (fields, before = "") => Object.fromEntries(Object.entries(fields ?? {})
+    .filter(([path, value]) => about.fields[before + path] && fit(value)
+      && Array.isArray(value) === (about.fields[before + path].kind === "lengths")));
+  if (typeof form?.fields !== "object" || !Array.isArray(form.windows)) return null;
+  return {
+    fields: known(form.fields),
+    windows: form.windows.filter((each) => typeof each === "object" && each).map((each) => ({
+      from: Number.isInteger(each.from) ? each.from : null, name: String(each.name ?? ""), room: String(each.room ?? ""),
+      fields: known(each.fields),
+    })),
+    together: known(form.together, "together."),
+  };
+}
+
+/** What this tab keeps its draft under: its own, be it loaded again. */
+function tabId() {
+  // No crypto.randomUUID: it is there only where a page is served to this very machine, or encrypted.
+  const made = Array.from(crypto.getRandomValues(new Uint8Array(16)), (byte) => byte.toString(16).padStart(2, "0")).join("");
+  try {
+    const known = sessionStorage.getItem("draft") || made;
+    sessionStorage.setItem("draft", known);
+    return known;
+  } catch {
+    return made;
   }
 }
 

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import base64
 import io
+import re
 import zipfile
 from collections.abc import Iterator, Mapping
 from functools import lru_cache
@@ -206,6 +207,12 @@ def _picture(view: View) -> dict[str, Any]:
     """Remembered: a key changes some of the pictures, and seldom all."""
     setting = set_view(view, WIDE, SIZE, TALLEST)
     return {
-        "title": view.title, "spoken": view.spoken, "scale": setting.scale,
+        "title": view.title, "spoken": read_out(view.spoken), "scale": setting.scale,
         "picture": tree(setting.items, setting.width, setting.height),
     }  # fmt: skip
+
+
+def read_out(spoken: str) -> str:
+    """What a picture shows, for the ear: a sign after a reading, "9 in −", is heard as taking away."""
+    words = {"+": "(a hair over)", "−": "(a hair under)"}
+    return re.sub(r"(?<=\d (?:in|mm) )[+−](?!\w)", lambda sign: words[sign[0]], spoken)

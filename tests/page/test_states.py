@@ -220,3 +220,29 @@ def test_what_is_seen_keeps_up_with_an_uneven_floor_and_a_sill(chromium: Browser
         expect(page.get_by_role("heading", name="Where the sill is")).to_be_visible()
         expect(page.get_by_label("Rod to sill")).to_be_visible()
         expect(page.locator("#seen")).to_contain_text("the sill")
+
+
+def test_where_the_browser_keeps_nothing_the_page_works_and_says_so(chromium: Browser, served: Served) -> None:
+    with visiting(chromium) as context:
+        context.add_init_script(
+            "for (const name of ['localStorage', 'sessionStorage']) Object.defineProperty(window, name, "
+            "{ get() { throw new DOMException('denied', 'SecurityError'); } }); delete Crypto.prototype.randomUUID;"
+        )
+        page = opened(context, served.url)
+        fill(page, "rod.length", "60 in")
+        expect(page.locator('[data-path="rod.length"] .said')).to_have_text("= 1524 mm")
+        expect(page.locator("#trouble")).to_contain_text("keeps nothing")
+
+
+def test_a_draft_that_cannot_be_read_is_passed_over(chromium: Browser, served: Served) -> None:
+    with visiting(chromium) as context:
+        page = opened(context, served.url)
+        broken = {"a": "{broken", "b": '{"form": {"fields": {"x": 5}, "windows": [4]}, "at": 9e15}'}
+        page.evaluate("(all) => Object.entries(all).forEach(([key, text]) => "
+                      "localStorage.setItem(`templategen draft ${key}`, text))", broken)  # fmt: skip
+        page.goto("about:blank")
+        again = context.new_page()
+        again.goto(served.url)
+        again.wait_for_selector("html[data-ready]")
+        fill(again, "rod.length", "60 in")
+        expect(again.locator('[data-path="rod.length"] .said')).to_have_text("= 1524 mm")
