@@ -157,9 +157,9 @@ def test_so_many_windows_and_no_more() -> None:
     ids=["windows", "names", "names in windows"],
 )  # fmt: skip
 def test_texts_made_to_choke_on_are_refused_in_a_moment(text: str) -> None:
-    started = time.perf_counter()
+    started = time.process_time()
     assert len(faults_of(text)) < 300
-    assert time.perf_counter() - started < 5
+    assert time.process_time() - started < 5
 
 
 @settings(max_examples=60, suppress_health_check=[HealthCheck.too_slow])

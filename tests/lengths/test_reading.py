@@ -108,10 +108,10 @@ def test_a_bare_number_takes_the_unit_it_is_given_and_a_unit_overrides_it() -> N
 
 
 def test_a_text_that_goes_on_and_on_is_refused_at_once_and_not_repeated() -> None:
-    started = time.perf_counter()
+    started = time.process_time()
     with pytest.raises(LengthError) as refusal:
         read_length("9" * 2000)
-    assert time.perf_counter() - started < 2
+    assert time.process_time() - started < 2
     assert "2000 characters" in str(refusal.value) and "at most 100" in str(refusal.value)
     assert "9" * 41 not in str(refusal.value)
 
@@ -133,12 +133,12 @@ def test_a_length_of_two_units_is_read_exactly(written: tuple[str, Length]) -> N
 @example("1" + "/1" * 49)
 @example("1'" * 50)
 def test_any_text_at_all_is_a_length_or_a_length_error(text: str) -> None:
-    started = time.perf_counter()
+    started = time.process_time()
     try:
         assert isinstance(read_length(text, "in"), Length)
     except LengthError as error:
         assert str(error)
-    assert time.perf_counter() - started < 2
+    assert time.process_time() - started < 2
 
 
 @pytest.mark.parametrize("unit", sorted(MM_PER))

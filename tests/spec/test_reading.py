@@ -341,9 +341,9 @@ def test_what_is_not_toml_is_refused_by_its_line(text: str, line: str, said: str
          "header"],
 )  # fmt: skip
 def test_texts_made_to_choke_on_are_refused_in_a_moment(text: str) -> None:
-    started = time.perf_counter()
+    started = time.process_time()
     assert len(faults_of(text)) < 150
-    assert time.perf_counter() - started < 5
+    assert time.process_time() - started < 5
 
 
 @given(spec_texts())
