@@ -56,8 +56,10 @@ A_PAGE = (Heading("Work order", first=True), Paragraph("What the templates are f
 
 
 @lru_cache(maxsize=64)
-def kit_of(text: str, orientation: str | None = None, only: tuple[str, ...] = ()) -> Kit:
+def kit_of(
+    text: str, orientation: str | None = None, only: tuple[str, ...] = (), paper: str | None = None
+) -> Kit:
     """The kit of a spec, stops or no, with a page of words; of ``only`` some templates where they are named."""
-    plan, options = as_job(make_plan(read_spec(text))), Options(despite_stops=True, orientation=orientation)
+    plan, options = as_job(make_plan(read_spec(text))), Options(paper, despite_stops=True, orientation=orientation)
     drawn = [drawing for drawing, _ in draw_job(plan, only, choices_of(plan.spec, options))]
     return laid_out(plan, options, "Templates", lambda paper: A_PAGE, drawn, check=True)
