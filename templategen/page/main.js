@@ -48,6 +48,7 @@ async function begin() {
       if (!newer) setTimeout(ask, AGAIN);
       return;
     }
+    if (refused && newer) return; // what was wrong with it may be right by now: the next answer says
     form.answer(answer?.understood || refused?.understood || {}, refused?.faults || []);
     see.answer(answer, refused);
     print.plan(answer, refused?.faults?.some((fault) => fault.read));

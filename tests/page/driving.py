@@ -64,7 +64,7 @@ def fill(page: Page, path: str, value: str | list[str]) -> None:
     elif FIELDS[path].kind == "switch":
         part.get_by_label(LABELS[path]).set_checked(value == "true")
     else:
-        part.get_by_label(LABELS[path]).fill(value)
+        part.get_by_role("textbox", name=LABELS[path], exact=True).fill(value)
 
 
 def worked_out(page: Page) -> None:
