@@ -125,7 +125,7 @@ export class Field {
         el("p", { class: "said", id: `${id}-said` }));
     });
     const more = el("button", { type: "button", class: "plain more", on: { click: () => this.#more() } }, "One more");
-    fill(this.input, ...rows, more);
+    fill(this.input, ...rows, shown.length < this.#store.about.limits.marks ? more : null);
   }
 
   #setOne(at, value) {

@@ -4,11 +4,12 @@ MOST_TEXT = 2**20
 """Characters of a spec; a file of one is at most 1 MiB."""
 MOST_TYPED = 4_000
 """Characters of one value; what is said after hanging may be this long."""
-MOST_IN_LIST = 200
-"""Values of one list; there are at most 200 floor marks."""
+MOST_IN_LIST = 400
+"""Values of one list; a spec has at most 200 floor marks, and says so itself."""
 MOST_FIELDS = 400
 """Fields of a window; a spec has about a hundred."""
-MOST_WINDOWS = 50
+MOST_WINDOWS = 100
+"""A job has at most 50, and says so itself."""
 MOST_NAME = 100
 """Characters of a field's path, or of a file's name."""
 MOST_PAGES = 5_000

@@ -110,3 +110,14 @@ def test_a_file_that_the_kit_has_not_is_refused(name: str) -> None:
 )
 def test_signs_are_heard_as_what_they_mean(spoken: str, heard: str) -> None:
     assert answers.read_out(spoken) == heard
+
+
+def test_too_many_marks_or_windows_are_refused_in_the_words_of_the_spec() -> None:
+    text = EAST_WINDOW.read_text()
+    form = _form(text)
+    marks = form | {"fields": {**form["fields"], "drop.floor_marks": ["9 in"] * 201}}  # type: ignore[dict-item]
+    with pytest.raises(Refusal, match="write at most 200"):
+        answers.plan(text, marks)
+    windows = [{"from": None, "name": f"window {n}", "room": "", "fields": {}} for n in range(51)]
+    with pytest.raises(Refusal, match="write at most 50"):
+        answers.plan(text, form | {"windows": windows})

@@ -89,13 +89,13 @@ def _with(fields: dict[str, Any]) -> dict[str, Any]:
         ("spec", "", "must be an object"),
         ({"spec": "x" * (limits.MOST_TEXT + 1)}, "spec", "is longer than 1048576 characters"),
         (_with({"title": "x" * 4_001}), "form.fields.title", "is longer than 4000 characters"),
-        (_with({"a": ["x"] * 201}), "form.fields.a", "has more than 200 entries"),
+        (_with({"a": ["x"] * 401}), "form.fields.a", "has more than 400 entries"),
         (_with({"a": ["x", "x" * 4_001]}), "form.fields.a[1]", "is longer than 4000 characters"),
         (_with({str(n): "" for n in range(401)}), "form.fields", "has more than 400 entries"),
         (_with({"x" * 101: ""}), f"form.fields.{'x' * 101}", "is longer than 100 characters"),
-        ({"spec": "", "form": {"windows": [{}] * 51}}, "form.windows", "has more than 50 entries"),
+        ({"spec": "", "form": {"windows": [{}] * 101}}, "form.windows", "has more than 100 entries"),
         ({"spec": "", "window": True}, "window", "must be a whole number"),
-        ({"spec": "", "window": 50}, "window", "must be less than 50"),
+        ({"spec": "", "window": 100}, "window", "must be less than 100"),
     ],
 )
 def test_limits(asked: object, place: str, right: str) -> None:
