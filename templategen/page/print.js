@@ -6,6 +6,7 @@ import { byId, capital, el, fill, plural } from "./dom.js";
 import { Newest } from "./api.js";
 
 const REST = 700; // ms without a change, after which the sheets are drawn again
+const FAR = 5000; // the same while nobody is near them: they take a hundred times as long as the plan
 const LARGE = 1400; // pixels that an enlarged sheet is wide
 
 export class Print {
@@ -17,6 +18,7 @@ export class Print {
   #answer = null;
   #despite = false;
   #pictures = [];
+  #near = false; // whether the sheets are in sight, or nearly
 
   constructor(store, gone) {
     this.#store = store;
@@ -41,6 +43,10 @@ export class Print {
             el("li", {}, "Measure both bars on every sheet before you cut it.")))),
       el("h3", {}, "The sheets"), this.list);
     store.addEventListener("begun", () => { this.#despite = false; });
+    new IntersectionObserver(([entry]) => {
+      this.#near = entry.isIntersecting;
+      if (this.#near && this.#timer) this.#soon();
+    }, { rootMargin: "300px" }).observe(byId("print"));
   }
 
   /** What the plan said: with it the sheets can be drawn, without it nothing can be printed. */
@@ -58,14 +64,18 @@ export class Print {
     this.#soon();
   }
 
-  #soon(wait = REST) {
+  #soon(wait = this.#near ? REST : FAR) {
     clearTimeout(this.#timer);
     this.state.textContent = "The sheets are being laid out …";
-    this.#timer = setTimeout(() => this.#sheets.change({ ...this.#store.question(), despite_stops: this.#despite }), wait);
+    this.#timer = setTimeout(() => {
+      this.#timer = null;
+      this.#sheets.change({ ...this.#store.question(), despite_stops: this.#despite });
+    }, wait);
   }
 
   #stale(words) {
     clearTimeout(this.#timer);
+    this.#timer = null;
     this.#answer = null;
     this.state.textContent = words;
     fill(this.kit);

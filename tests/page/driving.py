@@ -74,7 +74,8 @@ def worked_out(page: Page) -> None:
 
 
 def laid_out(page: Page) -> None:
-    """Waits until the sheets are shown."""
+    """Goes to the sheets and waits until they are shown."""
+    page.evaluate("document.querySelector('#print').scrollIntoView()")
     expect(page.locator("#take-kit")).to_be_visible(timeout=20_000)
     expect(page.locator(".sheets img").first).to_be_visible()
 
