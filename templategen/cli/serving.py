@@ -5,8 +5,7 @@ from __future__ import annotations
 import click
 
 from .group import commands, warn
-
-FAILED = 1
+from .running import FAILED
 
 
 @commands.command()

@@ -10,12 +10,12 @@ from ..planning.lines import LINES
 from ..spec import FIELDS, SpecField, starting_spec
 from ..spec.document import MOST_BYTES
 from ..spec.jobs.model import LONGEST_NAME, MOST_WINDOWS
-from ..spec.jobs.reading import OF_THE_KIT
+from ..spec.jobs.reading import KEPT, NAMES, OF_THE_KIT
 from ..spec.jobs.starting import OF_A_WINDOW
 from ..spec.values import LONGEST_TITLE, MOST_MARKS
 from ..version import __version__
 from .editing import tables_of
-from .entries import KEPT, NAMES, Form, form_of
+from .entries import Form, form_of
 from .groups import GROUPS, WITH
 from .labels import LABELS
 from .records import form_record

@@ -15,8 +15,8 @@ from tomlkit.items import AoT, Table
 
 from ..spec import FIELDS, SpecField
 from ..spec.document import read_document
-from ..spec.jobs.reading import TOGETHER, WINDOW
-from .entries import KEPT, NAMES, Form, Typed, WindowEntry, same, value_at, value_of
+from ..spec.jobs.reading import KEPT, NAMES, TOGETHER, WINDOW
+from .entries import Form, Typed, WindowEntry, same, value_at, value_of
 
 OPENING = "A spec for templategen, as it was filled in on its page."
 

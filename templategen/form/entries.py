@@ -11,18 +11,11 @@ from decimal import Decimal
 from types import MappingProxyType
 from typing import Any, TypeAlias
 
-from ..spec import FIELDS, TABLES, SpecField
-from ..spec.catalogue import fields_of
-from ..spec.jobs.model import Names, Together
-from ..spec.jobs.reading import TOGETHER, WINDOW
+from ..spec import FIELDS, SpecField
+from ..spec.jobs.reading import KEPT, NAMES, TOGETHER, WINDOW
 
 Typed: TypeAlias = str | bool | tuple[str, ...]
 """What stands in a field: a text; a switch is true or false; several lengths are several texts."""
-
-NAMES: Mapping[str, SpecField] = fields_of(Names, f"{WINDOW}.")
-"""What a window is called."""
-KEPT: Mapping[str, SpecField] = fields_of(Together, f"{TOGETHER}.")
-"""What is kept alike over all windows."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -160,9 +153,3 @@ def same(field: SpecField, value: Any, form: Typed | None) -> bool:
 def filled(fields: Mapping[str, Typed]) -> dict[str, Typed]:
     """The fields that are there, of those that a file can have."""
     return {path: each for path, each in fields.items() if path in FIELDS and value_of(FIELDS[path], each) is not None}
-
-
-__all__ = [
-    "EMPTY", "KEPT", "NAMES", "TABLES", "Form", "Typed", "WindowEntry", "filled", "form_of", "same", "typed",
-    "value_at", "value_of",
-]  # fmt: skip

@@ -11,14 +11,13 @@ from ..lengths import Length, Tape
 from ..lengths.showing import Units
 from ..papers import paper_named
 from ..spec import FIELDS, SpecField
-from ..spec.jobs.reading import WINDOW
+from ..spec.jobs.reading import KEPT, WINDOW
 from ..spec.quantities import ClothWeight, Mass, Percent, Quantity, Times
 from ..spec.values import Undecided, Wrong, read_value
-from .entries import KEPT, value_at
+from .entries import value_at
 
-_OUNCES = Fraction("453.59237") / 16 / Fraction("0.9144") ** 2
-"""Grammes per square metre that are one ounce per square yard."""
-_POUND = Fraction("0.45359237")
+_OUNCES, _POUND = ClothWeight.UNITS["oz/yd²"], Mass.UNITS["lb"]
+"""Grammes per square metre that are one ounce per square yard; kilogrammes that are one pound."""
 
 
 def understood(tables: Mapping[str, Any]) -> dict[str, str]:

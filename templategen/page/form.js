@@ -9,7 +9,6 @@ export class Form {
   #store;
   #guides;
   #into;
-  #fields = new Map();
   #groups = [];
   #answer = { understood: {}, faults: [] };
 
@@ -27,7 +26,6 @@ export class Form {
   /** Every field made anew, for the window that is shown. */
   build() {
     const { about, window, form } = this.#store;
-    this.#fields.clear();
     this.#groups = [];
     const names = window === null ? [] : [this.#group({
       key: "window", name: "This window", about: "A dashed field is the same for all windows: type in it to change it here, empty it to go back.",
@@ -62,7 +60,6 @@ export class Form {
         const drawn = made.help.open && !made.help.querySelector("figure") ? guide.one(path) : null;
         if (drawn) made.help.append(drawn);
       });
-      this.#fields.set(path, made);
       return made;
     };
     const fields = group.fields.map(field);
@@ -116,12 +113,6 @@ export class Form {
     }
   }
 
-  /** The faults that no field in sight has. */
-  elsewhere(faults) {
-    return faults.filter((fault) => !this.#groups.some(({ fields, more, window }) => [...fields, ...more]
-      .some((each) => !each.part.hidden && concerns(fault.field, each.path, window))));
-  }
-
   /** The field that a fault is about, made ready to be gone to; null where there is none in sight. */
   find(name) {
     for (const { fields, more, folded, window } of this.#groups) {
@@ -136,9 +127,13 @@ export class Form {
 
 /** Whether a fault's field, "window[2].drop.floor_marks[1]", is this field of this window. */
 function concerns(name, path, window) {
-  const found = /^window\[(\d+)\]\.(.*)$/.exec(name);
-  const plain = (found ? found[2] : name).replace(/\[\d+\]$/, "");
-  if (path.startsWith("window.")) return Boolean(found) && Number(found[1]) === window + 1 && plain === path.slice(7);
-  if (plain !== path) return false;
-  return !found || (window !== null && Number(found[1]) === window + 1);
+  const { window: of, path: plain } = placed(name);
+  if (path.startsWith("window.")) return of !== null && of === window && plain === path.slice(7);
+  return plain === path && (of === null || of === window);
+}
+
+/** A fault's field taken apart: of which window, from 0, or null; its path; which of several values, from 0. */
+export function placed(name) {
+  const [, of, path, at] = /^(?:window\[(\d+)\]\.)?(.*?)(?:\[(\d+)\])?$/.exec(name);
+  return { window: of ? Number(of) - 1 : null, path, at: at ? Number(at) - 1 : 0 };
 }

@@ -1,9 +1,8 @@
 // The kit: how to print true, the sheets as they will print, and everything to be taken away.
 
-import { bytes, post } from "./api.js";
+import { bytes, Newest, post } from "./api.js";
 import { download } from "./download.js";
 import { byId, capital, el, fill, plural } from "./dom.js";
-import { Newest } from "./api.js";
 
 const REST = 700; // ms without a change, after which the sheets are drawn again
 const FAR = 5000; // the same while nobody is near them: they take a hundred times as long as the plan

@@ -2,6 +2,7 @@
 
 import { byId, capital, el, fill, plural, say } from "./dom.js";
 import { PAUSE, told } from "./fields.js";
+import { placed } from "./form.js";
 import { figure } from "./picture.js";
 
 const LEVELS = { stop: "Stop", warning: "Warning", note: "Note" };
@@ -70,9 +71,7 @@ export class See {
 
   #row(fault, wrong) {
     const { windows } = this.#store.form;
-    const found = /^window\[(\d+)\]\.(.*)$/.exec(fault.field);
-    const number = found ? Number(found[1]) - 1 : null;
-    const path = (found ? found[2] : fault.field).replace(/\[\d+\]$/, "");
+    const { window: number, path } = placed(fault.field);
     const about = this.#store.about.fields[path] || this.#store.about.fields[`window.${path}`];
     const name = !wrong && path === "drop.floor_marks" ? "Marks, or rod to floor and length"
       : about ? this.#form.find(fault.field)?.name() || about.label : fault.field;
@@ -93,9 +92,8 @@ export class See {
       field = this.#form.find(name);
     }
     if (!field) return;
-    const at = /\[(\d+)\]$/.exec(name);
     const inputs = field.part.querySelectorAll("input, select");
-    const input = inputs[at ? Number(at[1]) - 1 : 0] || inputs[0];
+    const input = inputs[placed(name).at] || inputs[0];
     input.scrollIntoView({ block: "center" });
     input.focus({ preventScroll: true });
   }

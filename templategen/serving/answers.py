@@ -26,10 +26,11 @@ from ..layout.kit_words import tell_sheets
 from ..lengths.counting import plural
 from ..making import kit_files, make_kit
 from ..options import Options, faults_of
-from ..planning import JobPlan, Plan, as_job, make_job_plan, make_plan, record_of
-from ..spec import Job, read_spec_or_job
+from ..planning import JobPlan, Plan, as_job, plan_for, record_of
+from ..spec import read_spec_or_job
 from ..spec.jobs.reading import is_job, job_from_tables
 from ..spec.reading import spec_from_tables
+from ..work_order.order import in_short
 from ..work_order.order import numbers as numbers_of
 from ..work_order.pictures.before_the_cut import cut
 from ..work_order.pictures.panel import flat, hanging
@@ -47,6 +48,7 @@ _WHAT = {
     "work-order.txt": "the work order as plain text", "kit.json": "what is where on the paper, for other programs",
     SPEC_FILE: "your measurements, to open again",
 }  # fmt: skip
+A_TEMPLATE = "one template at its true size"
 
 
 class Misread(Refusal):
@@ -93,7 +95,7 @@ def plan(spec: str, form: Mapping[str, Any] | None, window: int = 0) -> dict[str
     return {
         "understood": said,
         "plan": record_of(made),
-        "in_short": _in_short(shown),
+        "in_short": in_short(shown),
         "numbers": list(_numbers(shown)),
         "notices": [{"code": each.code, "level": each.level, "text": each.text} for each in job.notices],
         "pictures": [_picture(view) for view in (flat(shown), cut(shown), hanging(shown))],
@@ -121,13 +123,15 @@ def sheets(spec: str, form: Mapping[str, Any] | None, despite_stops: bool = Fals
             }
             for sheet, picture in zip(kit.sheets, small, strict=True)
         ],
-        "files": [{"name": name, "size": len(content), "what": _what(name)} for name, content in files.items()],
+        "files": [
+            {"name": name, "size": len(content), "what": _WHAT.get(name, A_TEMPLATE)} for name, content in files.items()
+        ],
     }  # fmt: skip
 
 
 def sheet(spec: str, form: Mapping[str, Any] | None, page: int, width: int, despite_stops: bool = False) -> bytes:
     """One sheet as it will print, ``width`` pixels wide, as PNG. Raises Refusal where there is no such page."""
-    made = _plan_of(text_of(spec, from_record(form)))
+    made = plan_for(read_spec_or_job(text_of(spec, from_record(form))))
     kit = make_kit(made, Options(despite_stops=despite_stops))
     if not 1 <= page <= len(kit.sheets):
         raise Refusal(Fault("page", str(page), f"the kit has pages 1 to {len(kit.sheets)}; write one of them"))
@@ -158,21 +162,15 @@ _MEDIA = {
 
 
 def _planned(tables: Mapping[str, Any]) -> Plan | JobPlan:
-    read = job_from_tables(tables) if is_job(tables) else spec_from_tables(tables)
-    made = make_job_plan(read) if isinstance(read, Job) else make_plan(read)
+    made = plan_for(job_from_tables(tables) if is_job(tables) else spec_from_tables(tables))
     if faults := faults_of(Options(), made.spec):
         raise Refusal(*faults)
     return made
 
 
-def _plan_of(text: str) -> Plan | JobPlan:
-    read = read_spec_or_job(text)
-    return make_job_plan(read) if isinstance(read, Job) else make_plan(read)
-
-
 def _kit(spec: str, form: Mapping[str, Any] | None, despite_stops: bool) -> tuple[str, Kit, dict[str, bytes]]:
     text = text_of(spec, from_record(form))
-    made, files = kit_files(_plan_of(text), Options(despite_stops=despite_stops))
+    made, files = kit_files(plan_for(read_spec_or_job(text)), Options(despite_stops=despite_stops))
     return text, made, files
 
 
@@ -183,16 +181,6 @@ def _zipped(files: Mapping[str, bytes]) -> bytes:
         for name, content in files.items():
             archive.writestr(zipfile.ZipInfo(name), content, zipfile.ZIP_DEFLATED)
     return packed.getvalue()
-
-
-def _what(name: str) -> str:
-    return _WHAT.get(name) or "one template at its true size"
-
-
-def _in_short(plan: Plan) -> str:
-    from ..work_order.order import in_short
-
-    return in_short(plan)
 
 
 def _numbers(plan: Plan) -> Iterator[dict[str, Any]]:

@@ -27,10 +27,13 @@ class File:
 
     body: bytes
     media_type: str
+    etag: str
 
-    @property
-    def etag(self) -> str:
-        return f'"{sha256(self.body).hexdigest()[:20]}"'
+    @classmethod
+    def at(cls, path: Path) -> File:
+        """The file at ``path``, read once and for all."""
+        body = path.read_bytes()
+        return cls(body, _TYPES[path.suffix], f'"{sha256(body).hexdigest()[:20]}"')
 
     def answer(self, request: Request) -> Response:
         """The file; or that it is still what the browser has kept of it."""
@@ -44,10 +47,10 @@ class File:
 def files() -> dict[str, File]:
     """Every file that is served, by its path."""
     from ..drawing.faces import face
+    from ..writers.html import COLOURS
 
     found = {f"/page/{path.relative_to(_PAGE).as_posix()}": path for path in sorted(_PAGE.rglob("*"))}
     found |= {f"/fonts/{path.name}": path for path in (face(False).path, face(True).path)}
-    table = {
-        name: File(path.read_bytes(), _TYPES[path.suffix]) for name, path in found.items() if path.suffix in _TYPES
-    }
+    found[f"/page/{COLOURS.name}"] = COLOURS
+    table = {name: File.at(path) for name, path in found.items() if path.suffix in _TYPES}
     return table | {"/": table["/page/index.html"]}

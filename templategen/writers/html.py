@@ -36,6 +36,7 @@ from .forms import blanks, boxes, lines
 from .page import Page
 
 _POLICY = "default-src 'none'; style-src 'unsafe-inline'; base-uri 'none'; form-action 'none'"
+COLOURS = Path(__file__).with_name("colours.css")
 _FEWEST = 4
 """Headings from which on the page begins with links to them: our choice, more than a telephone's screen or two."""
 _WIDE, _SIZE, _TALLEST = 84.0, 10.0, 90.0
@@ -89,8 +90,8 @@ def _head(title: str) -> Element:
 
 @cache
 def _style() -> str:
-    """The page's style sheet, which stands beside this module, without its comments."""
-    rules = Path(__file__).with_name("html.css").read_text(encoding="utf-8")
+    """The page's style sheets, which stand beside this module, without their comments."""
+    rules = "".join(path.read_text(encoding="utf-8") for path in (COLOURS, COLOURS.with_name("html.css")))
     return re.sub(r"/\*.*?\*/\s*", "", rules, flags=re.DOTALL)
 
 

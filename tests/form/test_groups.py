@@ -9,9 +9,9 @@ from collections import Counter
 import pytest
 
 from templategen.form import GROUPS, LABELS, described
-from templategen.form.entries import KEPT, NAMES
 from templategen.form.groups import WITH
 from templategen.spec import FIELDS
+from templategen.spec.jobs.reading import KEPT, NAMES
 
 
 def test_every_field_stands_in_one_group() -> None:

@@ -28,8 +28,10 @@ from .model import LONGEST_NAME, MOST_WINDOWS, Job, Names, Together, Window
 WINDOW, TOGETHER = "window", "together"
 OF_THE_KIT = ("title", "units", "tape_step", "paper", "printer")
 """Fields and tables of which a kit has one, whatever the window."""
-_NAMES = fields_of(Names, f"{WINDOW}.")
-_TOGETHER = fields_of(Together, f"{TOGETHER}.")
+NAMES = fields_of(Names, f"{WINDOW}.")
+"""What a window is called, by path."""
+KEPT = fields_of(Together, f"{TOGETHER}.")
+"""What is kept alike over all windows, by path."""
 _HOW = f"write [[{WINDOW}]] on a line of its own, and name and the window's own fields below it"
 
 
@@ -73,7 +75,7 @@ def job_from_tables(tables: Mapping[str, Any], *, source: str = "") -> Job:
     faults += _below_the_windows(tables)
     shared = Found()
     shared.walk(top, "")
-    together = _read_table(tables.get(TOGETHER, {}), TOGETHER, _TOGETHER, shared.raw.get("units"), faults)
+    together = _read_table(tables.get(TOGETHER, {}), TOGETHER, KEPT, shared.raw.get("units"), faults)
     if together.get("finished_length") is not None and together.get("keep") not in ("finished length", ...):
         typed = as_typed(tables[TOGETHER]["finished_length"])
         right = f'used only where {TOGETHER}.keep is "finished length"; write that, or leave it out'
@@ -173,7 +175,7 @@ def _named(number: int, entry: Mapping[str, Any], faults: list[Fault]) -> tuple[
         right = f"no field of this name is known; did you mean {before}.{meant}?"
         faults.append(Fault(quoted(f"{before}.{slip}", plain=True), as_typed(entry[slip]), right))
     for key in ("name", "room"):
-        field = _NAMES[f"{WINDOW}.{key}"]
+        field = NAMES[f"{WINDOW}.{key}"]
         if key not in entry:
             if field.required and key not in slips.values():
                 right = f"missing; write {field.about.meaning}, for example {as_typed(field.about.inch)}"
